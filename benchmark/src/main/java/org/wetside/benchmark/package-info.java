@@ -1,0 +1,5 @@
+/** What must be fast, measured. */
+@NullMarked
+package org.wetside.benchmark;
+
+import org.jspecify.annotations.NullMarked;

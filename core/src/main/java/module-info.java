@@ -1,0 +1,15 @@
+/**
+ * The trade itself: quantities, models, timelines, the fold of a run and the plan of a load.
+ *
+ * <p>Nothing here reads a file, a clock, a database or a socket. Numbers come in as arguments and
+ * leave as values.
+ */
+module org.wetside.core {
+  requires static org.jspecify;
+  requires hipparchus.core;
+  requires hipparchus.optim;
+  requires hipparchus.fitting;
+
+  exports org.wetside.core.quantity;
+  exports org.wetside.core.source;
+}
