@@ -1,0 +1,23 @@
+package org.wetside.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+
+/**
+ * The commands there are. Only the one that is asked for is built: a command line of fifteen
+ * commands starts as fast as one of one.
+ */
+final class Commands {
+  /** In the order in which help lists them. Every name needs its line in {@link #create}. */
+  static final List<String> NAMES = List.of("version");
+
+  private Commands() {}
+
+  /** A fresh command object for picocli. */
+  static Callable<Integer> create(String name) {
+    return switch (name) {
+      case "version" -> new VersionCommand();
+      default -> throw new IllegalArgumentException("no such command: " + name);
+    };
+  }
+}
