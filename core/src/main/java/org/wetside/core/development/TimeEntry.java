@@ -1,0 +1,51 @@
+package org.wetside.core.development;
+
+import java.time.Duration;
+import java.util.Optional;
+import org.wetside.core.quantity.Dilution;
+import org.wetside.core.quantity.ExposureIndex;
+import org.wetside.core.quantity.Temperature;
+import org.wetside.core.source.Citation;
+import org.wetside.core.source.Standing;
+
+/**
+ * One development time as printed, typed in or measured.
+ *
+ * @param id identity of the row, for example {@code E017}, or {@code own-3}
+ * @param filmCode identity of the film
+ * @param format what it was printed for
+ * @param developer name of the developer
+ * @param dilution dilution in our notation
+ * @param printedDilution as the source writes it, when that differs; else empty
+ * @param exposureIndex index exposed at; empty when not stated
+ * @param temperature bath temperature; empty when not stated
+ * @param printedTemperature as printed, for example {@code 68 °F}
+ * @param time the time, or the short end of a printed range
+ * @param longest the long end of a printed range
+ * @param vessel tank it was printed for
+ * @param agitation way of agitating
+ * @param contrast contrast aimed at, in the source's words; may be empty
+ * @param citation where it stands; for own entries what the user typed
+ * @param standing how it is known
+ * @param transcribed whether it was read in another person's transcription
+ * @param note what one must know beside it; may be empty
+ */
+public record TimeEntry(
+    String id,
+    String filmCode,
+    FilmFormat format,
+    String developer,
+    Dilution dilution,
+    String printedDilution,
+    Optional<ExposureIndex> exposureIndex,
+    Optional<Temperature> temperature,
+    String printedTemperature,
+    Duration time,
+    Optional<Duration> longest,
+    Vessel vessel,
+    Agitation agitation,
+    String contrast,
+    Citation citation,
+    Standing standing,
+    boolean transcribed,
+    String note) {}

@@ -1,0 +1,55 @@
+package org.wetside.core.development;
+
+import java.time.Duration;
+import java.util.List;
+
+/** Something one must know beside an estimate; worded at the edge. */
+public sealed interface TimeWarning
+    permits TimeWarning.FormerCoating,
+        TimeWarning.OtherCoatings,
+        TimeWarning.ShortInHandTank,
+        TimeWarning.SourcesDisagree,
+        TimeWarning.FormatMatters,
+        TimeWarning.RestsOnGuess,
+        TimeWarning.LongerForContrast,
+        TimeWarning.RotaryPracticeDiffers,
+        TimeWarning.Transcribed,
+        TimeWarning.Note {
+  /** The time belongs to a coating that is no longer made. */
+  record FormerCoating(Film film, java.util.Optional<Film> newest) implements TimeWarning {}
+
+  /** Coatings of the same name exist whose times are not used. */
+  record OtherCoatings(Film taken, List<Film> others) implements TimeWarning {
+    public OtherCoatings {
+      others = List.copyOf(others);
+    }
+  }
+
+  /** Below the time under which a tank turned by hand may develop unevenly. */
+  record ShortInHandTank(Duration time, Duration limit) implements TimeWarning {}
+
+  /** Two sources whose bands do not touch. */
+  record SourcesDisagree(Candidate other, Duration apart) implements TimeWarning {}
+
+  /** Format not given, and it makes a difference. */
+  record FormatMatters(List<Candidate> byFormat) implements TimeWarning {
+    public FormatMatters {
+      byFormat = List.copyOf(byFormat);
+    }
+  }
+
+  /** Part of the way is a guess. */
+  record RestsOnGuess(BasisStep step) implements TimeWarning {}
+
+  /** The maker calls this index normal processing; this much longer would raise contrast. */
+  record LongerForContrast(Duration time) implements TimeWarning {}
+
+  /** Common practice takes more off for rotary than the published pairs do. */
+  record RotaryPracticeDiffers(Duration low, Duration high) implements TimeWarning {}
+
+  /** Read in another person's transcription of the source. */
+  record Transcribed(String sourceId) implements TimeWarning {}
+
+  /** A remark that stands beside the row. */
+  record Note(String text) implements TimeWarning {}
+}
