@@ -13,4 +13,6 @@ module org.wetside.core {
   exports org.wetside.core.development;
   exports org.wetside.core.quantity;
   exports org.wetside.core.source;
+  exports org.wetside.core.thermal;
+  exports org.wetside.core.bath;
 }
