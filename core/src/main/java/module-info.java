@@ -13,11 +13,8 @@ module org.wetside.core {
   exports org.wetside.core.development;
   exports org.wetside.core.quantity;
   exports org.wetside.core.source;
-<<<<<<< HEAD
   exports org.wetside.core.thermal;
   exports org.wetside.core.bath;
-=======
   exports org.wetside.core.process;
   exports org.wetside.core.run;
->>>>>>> 831e79b ([run] Name steps, cues, events and their table)
 }
