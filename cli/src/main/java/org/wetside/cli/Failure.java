@@ -2,6 +2,7 @@ package org.wetside.cli;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Objects;
 import org.wetside.app.CannotDoException;
 import org.wetside.app.NoAnswerException;
 import org.wetside.core.quantity.BadValueException;
@@ -28,8 +29,10 @@ record Failure(int exitCode, String message) {
     if (thrown instanceof CannotDoException) {
       return new Failure(ExitCode.NOT_DONE, sentence(thrown));
     }
-    if (thrown instanceof UncheckedIOException unchecked && unchecked.getCause() != null) {
-      return ofDisk(unchecked.getCause());
+    if (thrown instanceof UncheckedIOException unchecked) {
+      IOException cause = Objects.requireNonNull(unchecked.getCause());
+      boolean worded = !sentence(unchecked).equals(String.valueOf(cause));
+      return worded ? new Failure(ExitCode.NOT_DONE, sentence(unchecked)) : ofDisk(cause);
     }
     if (thrown instanceof IOException disk) {
       return ofDisk(disk);

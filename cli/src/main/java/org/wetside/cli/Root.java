@@ -2,6 +2,7 @@ package org.wetside.cli;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.home.Home;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
@@ -17,7 +18,8 @@ final class Root {
       names = "--home",
       paramLabel = "DIR",
       scope = ScopeType.INHERIT,
-      description = "the folder with your data (default: $WETSIDE_HOME, else your own folder)")
+      description =
+          "the folder with your data (default: $$WETSIDE_HOME, else Wetside in your home folder)")
   @Nullable Path home;
 
   @Option(
@@ -27,9 +29,12 @@ final class Root {
       description = "show this help and end")
   boolean help;
 
-  /** The folder to work on: the option, the environment, or the user's own folder. */
-  Path home() {
-    Path chosen = home == null ? HomeFolder.fromEnvironment(System.getenv()) : home;
-    return chosen.toAbsolutePath().normalize();
+  /** The data to work on: the option, the environment, or the user's own folder. */
+  Home home() {
+    Home chosen =
+        home == null
+            ? Home.usual(System.getenv(), Path.of(System.getProperty("user.home", ".")))
+            : new Home(home);
+    return new Home(chosen.folder().toAbsolutePath().normalize());
   }
 }

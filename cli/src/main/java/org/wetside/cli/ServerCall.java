@@ -16,6 +16,9 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Asks the server that runs on the same home, over loopback. */
 final class ServerCall {
+  /** The header that carries the secret of the home. */
+  static final String TOKEN_HEADER = "Wetside-Token";
+
   private static final int CONNECT_MILLIS = 2_000;
   private static final int ANSWER_MILLIS = 60_000;
 
@@ -66,7 +69,7 @@ final class ServerCall {
     connection.setConnectTimeout(CONNECT_MILLIS);
     connection.setReadTimeout(ANSWER_MILLIS);
     connection.setRequestProperty("Accept", "application/json");
-    connection.setRequestProperty(ServerAddress.TOKEN_HEADER, server.token());
+    connection.setRequestProperty(TOKEN_HEADER, server.token());
     if (!request.contentType().isEmpty()) {
       connection.setRequestProperty("Content-Type", request.contentType());
       connection.setDoOutput(true);

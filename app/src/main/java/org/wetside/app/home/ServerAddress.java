@@ -3,71 +3,54 @@ package org.wetside.app.home;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.PosixFilePermission;
-import java.util.EnumSet;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Where the server of a home listens, so that other commands on that home can go through it. Kept
- * in the file {@code server} of the home, readable by its owner only: whoever holds the token may
- * do what the owner may do.
+ * How another command on this machine reaches the server of a home. Kept in {@link Home#server()},
+ * readable by its owner alone (mode 600).
  *
- * @param address loopback address without a slash at the end, for example {@code
- *     http://127.0.0.1:8420}
- * @param token secret sent with every request in the header {@value #TOKEN_HEADER}
- * @param processId the process that serves
+ * @param address for example {@code http://127.0.0.1:7373}
+ * @param token what a request must carry to act for the owner
  */
-public record ServerAddress(String address, String token, long processId) {
-  /** The header that carries the token. */
-  public static final String TOKEN_HEADER = "Wetside-Token";
-
-  private static final String FILE = "server";
-
-  /** Writes the file whole or not at all, mode 600 where the file system knows modes. */
-  public void writeTo(Path home) {
-    Path file = home.resolve(FILE);
-    Path fresh = home.resolve(FILE + ".new");
+public record ServerAddress(String address, String token) {
+  /** Writes the file, never readable by others, not even for a moment. */
+  public void write(Home home) {
     try {
-      Files.deleteIfExists(fresh);
-      Files.createFile(fresh);
-      if (Files.getFileStore(fresh).supportsFileAttributeView("posix")) {
-        Files.setPosixFilePermissions(
-            fresh, EnumSet.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE));
+      Path fresh = Files.createTempFile(home.folder(), "server", ".new");
+      if (fresh.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+        Files.setPosixFilePermissions(fresh, PosixFilePermissions.fromString("rw-------"));
       }
-      Files.write(fresh, List.of(address, token, Long.toString(processId)));
-      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      Files.writeString(fresh, address + "\n" + token + "\n");
+      Files.move(fresh, home.server(), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException failure) {
+      throw new UncheckedIOException("writing " + home.server() + ": " + failure, failure);
     }
   }
 
-  /** What the file says; empty when there is none or it is not whole. */
-  public static Optional<ServerAddress> readFrom(Path home) {
+  /**
+   * Reads the file; empty when there is none. It may be left over from a server that was killed:
+   * then nothing answers at the address, and the lock of the home is free.
+   */
+  public static Optional<ServerAddress> read(Home home) {
     try {
-      List<String> lines = Files.readAllLines(home.resolve(FILE));
-      return lines.size() < 3
+      List<String> lines = Files.readAllLines(home.server());
+      return lines.size() < 2
           ? Optional.empty()
-          : Optional.of(
-              new ServerAddress(lines.get(0), lines.get(1), Long.parseLong(lines.get(2))));
-    } catch (NoSuchFileException e) {
+          : Optional.of(new ServerAddress(lines.get(0), lines.get(1)));
+    } catch (IOException none) {
       return Optional.empty();
-    } catch (NumberFormatException e) {
-      return Optional.empty();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 
-  /** Takes the file away when the server stops. */
-  public static void removeFrom(Path home) {
+  /** Removes the file, when the server stops. */
+  public static void remove(Home home) {
     try {
-      Files.deleteIfExists(home.resolve(FILE));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      Files.deleteIfExists(home.server());
+    } catch (IOException failure) {
+      throw new UncheckedIOException("removing " + home.server() + ": " + failure, failure);
     }
   }
 }
