@@ -1,0 +1,54 @@
+package org.wetside.reference;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.wetside.core.source.Citation;
+import org.wetside.core.source.Standing;
+
+/** One row of a cited file, with where it comes from and how far it is to be believed. */
+public final class ReferenceRow {
+  private final CsvText.Line line;
+
+  ReferenceRow(CsvText.Line line) {
+    this.line = line;
+  }
+
+  /** The cell as it stands; empty when nothing is said. */
+  public String text(String column) {
+    return line.cell(column);
+  }
+
+  /**
+   * The cell as a number, in the unit that the column's name or the row's unit says.
+   *
+   * @throws NumberFormatException when it is empty or no number
+   */
+  public double number(String column) {
+    return Double.parseDouble(line.cell(column));
+  }
+
+  /** The cell as a number, empty when nothing is said. */
+  public OptionalDouble maybeNumber(String column) {
+    return text(column).isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(number(column));
+  }
+
+  /** All sources cited, the one relied on first. */
+  public List<String> sourceIds() {
+    return List.of(line.cell("source").split(" "));
+  }
+
+  /** The source relied on, with page or table. */
+  public Citation citation() {
+    return new Citation(sourceIds().get(0), line.cell("locator"));
+  }
+
+  /** How the value is known. */
+  public Standing standing() {
+    return Standing.fromWord(line.cell("standing"));
+  }
+
+  /** Limits and disagreements; may be empty. */
+  public String note() {
+    return line.cell("note");
+  }
+}
