@@ -1,0 +1,102 @@
+package org.wetside.app;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import org.jspecify.annotations.Nullable;
+import org.wetside.app.home.Home;
+import org.wetside.app.home.HomeLock;
+import org.wetside.store.Database;
+import org.wetside.store.StoreException;
+
+/**
+ * Front door of the program: one home of data and everything that can be done with it. Use cases
+ * are made when asked for and the database is opened when the first of them needs it, so that
+ * opening costs almost nothing.
+ */
+public final class Wetside implements AutoCloseable {
+  private final Home home;
+  private final Clock clock;
+  private final @Nullable HomeLock lock;
+  private @Nullable Database database;
+
+  private Wetside(Home home, Clock clock, @Nullable HomeLock lock) {
+    this.home = home;
+    this.clock = clock;
+    this.lock = lock;
+  }
+
+  /**
+   * Opens a home to read and write.
+   *
+   * @param clock the wall clock that every use case is given
+   * @throws org.wetside.app.home.HomeInUseException when another process writes in it
+   */
+  public static Wetside open(Path home, Clock clock) {
+    Home folder = new Home(home);
+    return new Wetside(folder, clock, HomeLock.take(folder, clock.instant()));
+  }
+
+  /**
+   * Opens a home only to read, beside whoever writes in it. A home without data reads as empty and
+   * leaves no trace.
+   */
+  public static Wetside openToRead(Path home, Clock clock) {
+    return new Wetside(new Home(home), clock, null);
+  }
+
+  /** The folder. */
+  public Home home() {
+    return home;
+  }
+
+  /** The wall clock. */
+  public Clock clock() {
+    return clock;
+  }
+
+  /** Tells whoever finds the home in use where its server listens. */
+  public void servingAt(String address) {
+    if (lock != null) {
+      lock.servingAt(address);
+    }
+  }
+
+  /** The database, opened at the first call. */
+  synchronized Database database() {
+    Database open = database;
+    if (open == null) {
+      try {
+        open = lock == null ? openedToRead() : Database.open(home.database());
+      } catch (StoreException refused) {
+        throw new CannotDoException(String.valueOf(refused.getMessage()), refused);
+      }
+      database = open;
+    }
+    return open;
+  }
+
+  private Database openedToRead() {
+    if (Database.isBehind(home.database())) {
+      HomeLock brief = HomeLock.take(home, clock.instant());
+      try {
+        Database.open(home.database()).close();
+      } finally {
+        brief.close();
+      }
+    }
+    return Database.openToRead(home.database());
+  }
+
+  @Override
+  public synchronized void close() {
+    try {
+      if (database != null) {
+        database.close();
+      }
+    } finally {
+      if (lock != null) {
+        lock.close();
+      }
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package org.wetside.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+
+/**
+ * The version of the tables this program knows, and the files that make them. The database carries
+ * the same number in {@code PRAGMA user_version}: comparing the two is all an up-to-date database
+ * costs.
+ */
+final class Schema {
+  /** The migrations under {@code db/migration}, in order; add yours at its number. */
+  static final List<String> FILES = List.of("V1__drawer.sql");
+
+  private Schema() {}
+
+  /** The version of the tables this program makes: that of the last migration. */
+  static int version() {
+    String last = FILES.get(FILES.size() - 1);
+    return Integer.parseInt(last.substring(1, last.indexOf("__")));
+  }
+
+  /** The version a database says it has; 0 for an empty one. */
+  static int of(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet result = statement.executeQuery("PRAGMA user_version")) {
+      return result.getInt(1);
+    }
+  }
+
+  /** Writes this program's version into a database that was just migrated. */
+  static void mark(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.executeUpdate("PRAGMA user_version = " + version());
+    }
+  }
+
+  /** Makes all tables at once in an empty database that is thrown away after use. */
+  static void createIn(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      for (String file : FILES) {
+        statement.executeUpdate(text(file));
+      }
+    }
+    mark(connection);
+  }
+
+  private static String text(String file) {
+    try (InputStream in = Schema.class.getResourceAsStream("/db/migration/" + file)) {
+      if (in == null) {
+        throw new IllegalStateException("migration " + file + " is missing from the program");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException failure) {
+      throw new StoreException("reading migration " + file, failure);
+    }
+  }
+}
