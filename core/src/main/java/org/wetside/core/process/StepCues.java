@@ -1,0 +1,174 @@
+package org.wetside.core.process;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Words the cues of one step; numbers them so that each keeps its identity when it moves. */
+final class StepCues {
+  private final PlacedStep placed;
+  private final String tank;
+  private final List<Cue> cues = new ArrayList<>();
+  private final Map<Act, Integer> said = new EnumMap<>(Act.class);
+
+  StepCues(PlacedStep placed, String tank) {
+    this.placed = placed;
+    this.tank = tank;
+  }
+
+  List<Cue> cues() {
+    return cues;
+  }
+
+  void addReady(Duration at) {
+    String where = fromWhere();
+    add(Act.GET_READY, at, "Have ready: " + where, "Have ready: " + where + ".");
+  }
+
+  void addNext(Duration at) {
+    add(Act.NEXT_BATH, at, "Next: " + fromWhere(), "Next: " + fromWhere() + ".");
+  }
+
+  void addCapOnly(Duration at) {
+    add(Act.CAP_ONLY, at, "Cap only, not the lid", "Cap only. Not the lid.");
+  }
+
+  void addLidOff(Duration at) {
+    add(Act.LID_OFF, at, "The lid may come off", "The lid may come off.");
+  }
+
+  void addHang(Duration at) {
+    add(Act.HANG, at, "Hang the film", "Done. Hang the film.");
+  }
+
+  /** Everything from the pour to the drain. */
+  void addDuring() {
+    StepKind kind = placed.step().kind();
+    if (!kind.wet()) {
+      String text = "Light on the film, " + Words.clock(placed.end().minus(placed.full()));
+      add(Act.LIGHT_ON, placed.begin(), text, "Light on the film.");
+      return;
+    }
+    String in = kind.heading() + " in" + bottle(", bottle ");
+    add(Act.POUR, placed.begin(), in, kind.heading() + " in" + bottle(", bottle ") + ".");
+    addAgitation();
+    add(Act.DRAIN, placed.drain(), "Drain", "Drain now.");
+    if (!kind.water()) {
+      Duration lead = placed.end().minus(placed.drain());
+      String where =
+          placed
+              .step()
+              .afterUse()
+              .bottle()
+              .map(letter -> kind.heading() + " back to bottle " + letter)
+              .orElse("Discard the " + kind.word());
+      add(Act.RETURN, placed.drain().plus(lead.dividedBy(5)), where, where + ".");
+    }
+  }
+
+  private void addAgitation() {
+    Duration untilDrain = placed.drain().minus(placed.full());
+    List<Bout> bouts = Bouts.of(placed.step().agitation(), untilDrain);
+    boolean restless = placed.step().agitation().manner().withoutRest();
+    for (int i = 0; i < bouts.size(); i++) {
+      Bout bout = bouts.get(i);
+      Duration next = i + 1 < bouts.size() ? bouts.get(i + 1).inStep() : untilDrain;
+      addBout(bout);
+      if (!restless) {
+        addRest(bout, next, i + 1 == bouts.size());
+      }
+      if (i == 0) {
+        addReading(bout.end(), next);
+      }
+    }
+    if (bouts.isEmpty() && untilDrain.compareTo(Duration.ofSeconds(20)) > 0) {
+      rest(placed.full(), untilDrain, true);
+    }
+  }
+
+  private void addBout(Bout bout) {
+    AgitationSchedule schedule = placed.step().agitation();
+    String verb = schedule.manner() == Manner.FILM_LIFT ? "Lift" : "Agitate";
+    String text;
+    String speech;
+    if (schedule.manner() == Manner.ROTARY) {
+      text = "Rotate, " + speed(schedule.revolutionsPerMinute());
+      speech = "Rotate all the time.";
+    } else if (schedule.manner() == Manner.CONTINUOUS) {
+      text = "Agitate all the time";
+      speech = "Agitate all the time.";
+    } else if (bout.counted()) {
+      text = verb + " " + bout.count() + "×";
+      speech = verb + " " + bout.count() + (bout.count() == 1 ? " time." : " times.");
+    } else {
+      text = verb + " " + Words.seconds(bout.length());
+      speech = verb + " for " + Words.spoken(bout.length()) + ".";
+    }
+    add(Act.AGITATE, placed.full().plus(bout.inStep()), bout.count(), bout.length(), text, speech);
+  }
+
+  private void addRest(Bout bout, Duration next, boolean lastBout) {
+    Duration over = placed.full().plus(bout.end());
+    if (placed.step().agitation().tap()) {
+      add(Act.TAP, over, "Tap the tank", "Tap.");
+    }
+    if (bout.end().compareTo(next) < 0) {
+      rest(over, next, lastBout);
+    }
+  }
+
+  private void rest(Duration at, Duration until, boolean untilDrain) {
+    String text = (untilDrain ? "Rest until the drain at " : "Rest until ") + Words.clock(until);
+    add(Act.REST, at, text, "Rest.");
+  }
+
+  /** A thermometer goes in where there is time for it: in the first rest of a developer. */
+  private void addReading(Duration restBegins, Duration restEnds) {
+    Duration at = restBegins.plusSeconds(3);
+    boolean timeEnough = at.plusSeconds(15).compareTo(restEnds) <= 0;
+    if (placed.step().kind().developing() && timeEnough) {
+      add(Act.READ, placed.full().plus(at), "Take a reading", "Take a reading.");
+    }
+  }
+
+  private String fromWhere() {
+    StepKind kind = placed.step().kind();
+    if (!kind.wet()) {
+      return "light for " + kind.word();
+    }
+    return kind.water() ? "water for the " + kind.word() : kind.word() + bottle(", bottle ");
+  }
+
+  private String bottle(String before) {
+    return placed.step().bottle().map(letter -> before + letter).orElse("");
+  }
+
+  private static String speed(double revolutionsPerMinute) {
+    return String.format(Locale.ROOT, "%.0f rev/min", revolutionsPerMinute);
+  }
+
+  private void add(Act act, Duration at, String text, String speech) {
+    add(act, at, 0, Duration.ZERO, text, speech);
+  }
+
+  private void add(Act act, Duration at, int count, Duration length, String text, String speech) {
+    int before = said.merge(act, 1, Integer::sum) - 1;
+    String named = tank.isEmpty() ? "" : tank + ": ";
+    cues.add(
+        new Cue(
+            placed.index() + "-" + act.word().replace(' ', '-') + "-" + before,
+            at,
+            at.minus(placed.full()),
+            placed.index(),
+            act,
+            count,
+            length,
+            named + text,
+            named + speech,
+            ActSignals.tone(act),
+            ActSignals.signal(act)));
+  }
+}
