@@ -1,0 +1,56 @@
+package org.wetside.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import org.wetside.app.Wetside;
+import org.wetside.app.home.Home;
+import org.wetside.app.home.ServerAddress;
+
+/**
+ * A command about the data of one home. While a server works on that home the question goes through
+ * it, so that two processes never write; otherwise this process opens the home itself.
+ *
+ * @param <V> the view record, the same from both
+ */
+abstract class HomeCommand<V> extends ViewCommand<V> {
+  /** Asks the use case in this process. */
+  abstract V answerHere(Wetside wetside);
+
+  /** The same question to the server. */
+  abstract ServerRequest request();
+
+  /** The record that the server's JSON is read into. */
+  abstract Class<V> view();
+
+  /** Whether the command changes the data; one that only reads may run beside another process. */
+  boolean writes() {
+    return false;
+  }
+
+  @Override
+  final V answer() {
+    Home home = home();
+    Optional<ServerAddress> server = ServerAddress.read(home);
+    if (server.isPresent()) {
+      Optional<V> answer = new ServerCall(server.get()).ask(request(), view());
+      if (answer.isPresent()) {
+        return answer.get();
+      }
+    }
+    Path folder = home.folder();
+    // The one edge of the command line where the wall clock comes in.
+    Clock clock = Clock.systemUTC();
+    try (Wetside wetside =
+        writes() ? Wetside.open(folder, clock) : Wetside.openToRead(folder, clock)) {
+      return answerHere(wetside);
+    }
+  }
+
+  private Home home() {
+    if (root == null) {
+      throw new IllegalStateException("a command is run through Main");
+    }
+    return root.home();
+  }
+}
