@@ -51,4 +51,10 @@ public final class ReferenceRow {
   public String note() {
     return line.cell("note");
   }
+
+  /** The cells, for messages. */
+  @Override
+  public String toString() {
+    return line.cells().toString();
+  }
 }
