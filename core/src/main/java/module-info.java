@@ -11,6 +11,7 @@ module org.wetside.core {
   requires hipparchus.fitting;
 
   exports org.wetside.core.development;
+  exports org.wetside.core.plan;
   exports org.wetside.core.quantity;
   exports org.wetside.core.source;
   exports org.wetside.core.thermal;
