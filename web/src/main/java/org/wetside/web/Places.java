@@ -1,0 +1,17 @@
+package org.wetside.web;
+
+import java.util.List;
+import org.wetside.app.Wetside;
+import org.wetside.web.marks.MarksRoutes;
+import org.wetside.web.page.Pages;
+import org.wetside.web.page.ThemeRoutes;
+
+/** Every place with its routes, one line each, in the order of the evening. */
+final class Places {
+  private Places() {}
+
+  /** The routes of all places over one open home. */
+  static List<Routes> of(Wetside wetside, Pages pages) {
+    return List.of(new ThemeRoutes(pages), new MarksRoutes(pages));
+  }
+}

@@ -1,0 +1,27 @@
+package org.wetside.web;
+
+import java.util.Optional;
+import org.wetside.core.quantity.BadValueException;
+
+/**
+ * How the server is started.
+ *
+ * @param port 0 for any free port, otherwise 1 to 65535
+ * @param demo whether the home holds the invented scenario, which every page then says
+ * @param token what another process of the same person shows to be let in without a browser
+ */
+public record WebOptions(int port, boolean demo, Optional<String> token) {
+  private static final int HIGHEST_PORT = 65535;
+
+  /** Refuses a port that does not exist. */
+  public WebOptions {
+    if (port < 0 || port > HIGHEST_PORT) {
+      throw new BadValueException("port", Integer.toString(port), "0 (any free one) to 65535");
+    }
+  }
+
+  /** One's own data on that port. */
+  public static WebOptions onPort(int port) {
+    return new WebOptions(port, false, Optional.empty());
+  }
+}

@@ -1,0 +1,82 @@
+package org.wetside.web;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import java.net.URI;
+import java.util.List;
+import org.wetside.app.Wetside;
+import org.wetside.web.api.Json;
+import org.wetside.web.page.Pages;
+import org.wetside.web.page.StaticFiles;
+
+/** Front door of the web module: serves one open home on the loopback address until closed. */
+public final class WebServer implements AutoCloseable {
+  private static final String LOOPBACK = "127.0.0.1";
+
+  private final Javalin server;
+
+  private WebServer(Javalin server) {
+    this.server = server;
+  }
+
+  /**
+   * Starts serving.
+   *
+   * @param wetside the open home; stays open until the server is closed, and is not closed by it
+   * @throws io.javalin.util.JavalinBindException when the port is taken
+   */
+  public static WebServer start(Wetside wetside, WebOptions options) {
+    StaticFiles files = new StaticFiles();
+    Pages pages = new Pages(files, options.demo());
+    List<Routes> places = Places.of(wetside, pages);
+    Javalin server =
+        Javalin.create(
+            config -> {
+              configure(config, options);
+              register(config.routes, files, pages, places);
+            });
+    return new WebServer(server.start());
+  }
+
+  /** The port it listens on. */
+  public int port() {
+    return server.port();
+  }
+
+  /** Where a browser on this machine finds it. */
+  public URI address() {
+    return URI.create("http://localhost:" + port() + "/");
+  }
+
+  /** Stops listening; requests under way are answered first. */
+  @Override
+  public void close() {
+    server.stop();
+  }
+
+  private static void configure(JavalinConfig config, WebOptions options) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.startup.startupWatcherEnabled = false;
+    config.jetty.host = LOOPBACK;
+    config.jetty.port = options.port();
+    config.http.compressionStrategy = CompressionStrategy.GZIP;
+    config.http.prefer405over404 = true;
+    config.router.ignoreTrailingSlashes = true;
+    config.jsonMapper(new Json());
+  }
+
+  private static void register(
+      RoutesConfig routes, StaticFiles files, Pages pages, List<Routes> places) {
+    routes.before(SafeHeaders::add);
+    routes.before(OwnersOnly::check);
+    routes.get("/static/{mark}/<name>", files::serve);
+    routes.get("/favicon.ico", ctx -> ctx.redirect(files.root() + "/mark.svg"));
+    new Failures(pages).register(routes);
+    for (Routes place : places) {
+      place.register(routes);
+    }
+  }
+}
