@@ -21,21 +21,27 @@ public final class CueSheet {
    */
   public static List<Cue> along(List<PlacedStep> steps, String tank) {
     List<Cue> cues = new ArrayList<>();
+    boolean lid = steps.stream().noneMatch(CueSheet::inTray);
     for (PlacedStep step : steps) {
-      StepCues along = new StepCues(step, tank);
+      StepCues along = new StepCues(step, tank, lid);
       if (step.index() == 0) {
         beforeFirst(step, along);
       }
       along.addDuring();
       cues.addAll(along.cues());
       if (step.index() + 1 < steps.size()) {
-        cues.addAll(towards(step, steps.get(step.index() + 1), tank));
+        cues.addAll(towards(step, steps.get(step.index() + 1), tank, lid));
       } else {
         cues.add(hang(step, tank));
       }
     }
     cues.sort(Comparator.comparing(Cue::at).thenComparing(Cue::step).thenComparing(Cue::act));
     return cues;
+  }
+
+  /** Sheets are moved by hand in a dark room: there is no lid to speak of. */
+  private static boolean inTray(PlacedStep placed) {
+    return placed.step().agitation().manner() == Manner.FILM_LIFT;
   }
 
   private static void beforeFirst(PlacedStep first, StepCues cues) {
@@ -46,8 +52,8 @@ public final class CueSheet {
   }
 
   /** What is said while the bath before is still in the tank or leaving it. */
-  private static List<Cue> towards(PlacedStep now, PlacedStep next, String tank) {
-    StepCues cues = new StepCues(next, tank);
+  private static List<Cue> towards(PlacedStep now, PlacedStep next, String tank, boolean lid) {
+    StepCues cues = new StepCues(next, tank, lid);
     cues.addReady(readyMoment(now));
     Duration lead = now.end().minus(now.drain());
     cues.addNext(now.drain().plus(lead.multipliedBy(5).dividedBy(10)));
@@ -77,7 +83,7 @@ public final class CueSheet {
   }
 
   private static Cue hang(PlacedStep last, String tank) {
-    StepCues cues = new StepCues(last, tank);
+    StepCues cues = new StepCues(last, tank, true);
     cues.addHang(last.end());
     return cues.cues().get(0);
   }

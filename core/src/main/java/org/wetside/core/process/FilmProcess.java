@@ -48,4 +48,34 @@ public record FilmProcess(
     }
     throw new BadValueException("process", slug, "it has no developer whose time could be set");
   }
+
+  /**
+   * The same process with another way to wash: the steps of {@code wash} stand in place of the run
+   * of rinses, wash aids and washes after the last fixing step.
+   *
+   * @throws BadValueException when the process has no wash
+   */
+  public FilmProcess withWash(List<Step> wash) {
+    int end = steps.size();
+    while (end > 0 && !washes(steps.get(end - 1))) {
+      end--;
+    }
+    int begin = end;
+    while (begin > 0 && washes(steps.get(begin - 1))) {
+      begin--;
+    }
+    if (end == 0) {
+      throw new BadValueException("process", slug, "it has no wash that could be exchanged");
+    }
+    List<Step> changed = new ArrayList<>(steps.subList(0, begin));
+    changed.addAll(wash);
+    changed.addAll(steps.subList(end, steps.size()));
+    return new FilmProcess(slug, name, about, builtIn, changed);
+  }
+
+  private static boolean washes(Step step) {
+    return step.kind() == StepKind.RINSE
+        || step.kind() == StepKind.WASH_AID
+        || step.kind() == StepKind.WASH;
+  }
 }

@@ -69,8 +69,12 @@ public record Step(
     }
   }
 
-  /** The same step with its time known, the lead kept within it. */
+  /** The same step lasting a time; the longest it may last follows when that was open. */
   public Step withDuration(Duration time) {
+    Optional<Duration> limit =
+        lengthenTo.isPresent() && lengthenTo.get().compareTo(time) < 0
+            ? Optional.of(time)
+            : lengthenTo.or(() -> duration.isPresent() ? lengthenTo : LongestTime.of(kind, time));
     return new Step(
         kind,
         bottle,
@@ -80,6 +84,27 @@ public record Step(
         agitation,
         band,
         afterUse,
+        light,
+        limit,
+        standing,
+        source);
+  }
+
+  /** The same step from another bottle, going back there if it went back to the old one. */
+  public Step withBottle(String letter) {
+    AfterUse after =
+        afterUse.bottle().isPresent() && afterUse.bottle().equals(bottle)
+            ? AfterUse.backTo(letter)
+            : afterUse;
+    return new Step(
+        kind,
+        Optional.of(letter),
+        duration,
+        pourIn,
+        drainLead,
+        agitation,
+        band,
+        after,
         light,
         lengthenTo,
         standing,

@@ -11,12 +11,18 @@ import java.util.Map;
 final class StepCues {
   private final PlacedStep placed;
   private final String tank;
+  private final boolean lid;
   private final List<Cue> cues = new ArrayList<>();
   private final Map<Act, Integer> said = new EnumMap<>(Act.class);
 
-  StepCues(PlacedStep placed, String tank) {
+  /**
+   * @param tank name said in every cue; empty for none
+   * @param lid whether the film is in a closed tank; otherwise in a dark room
+   */
+  StepCues(PlacedStep placed, String tank, boolean lid) {
     this.placed = placed;
     this.tank = tank;
+    this.lid = lid;
   }
 
   List<Cue> cues() {
@@ -33,11 +39,13 @@ final class StepCues {
   }
 
   void addCapOnly(Duration at) {
-    add(Act.CAP_ONLY, at, "Cap only, not the lid", "Cap only. Not the lid.");
+    String text = lid ? "Cap only, not the lid" : "The light stays off";
+    add(Act.CAP_ONLY, at, text, text + ".");
   }
 
   void addLidOff(Duration at) {
-    add(Act.LID_OFF, at, "The lid may come off", "The lid may come off.");
+    String text = lid ? "The lid may come off" : "The light may come on";
+    add(Act.LID_OFF, at, text, text + ".");
   }
 
   void addHang(Duration at) {

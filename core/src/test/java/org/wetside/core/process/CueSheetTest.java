@@ -84,7 +84,7 @@ class CueSheetTest {
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void everyProcessKeepsTheRules(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    for (int n = 0; n < 200; n++) {
+    for (int n = 0; n < 60; n++) {
       Timeline timeline = Timeline.of(SomeSteps.random(random));
       List<Cue> cues = CueSheet.along(timeline.steps(), "");
       assertThat(cues.stream().map(Cue::id)).doesNotHaveDuplicates();
