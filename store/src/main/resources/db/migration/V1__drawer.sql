@@ -8,6 +8,7 @@ CREATE TABLE roll (
   frames INTEGER,
   film TEXT NOT NULL,
   film_code TEXT,
+  kind TEXT NOT NULL CHECK (kind IN ('b/w', 'C-41', 'E-6')),
   exposure_index REAL,
   title TEXT NOT NULL,
   precious INTEGER NOT NULL CHECK (precious IN (0, 1)),

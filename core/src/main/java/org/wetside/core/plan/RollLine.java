@@ -145,12 +145,8 @@ public final class RollLine {
   }
 
   private static Optional<Integer> takeFrames(List<String> words, FilmSize size) {
-    if (words.isEmpty() || !words.get(0).matches("\\d{1,3}")) {
-      return Optional.empty();
-    }
-    boolean partOfTheName = words.size() == 1 || words.get(0).length() == 3;
-    if (partOfTheName) {
-      return Optional.empty();
+    if (words.isEmpty() || !words.get(0).matches("\\d{1,2}")) {
+      return Optional.empty(); // three digits are part of a name
     }
     return Optional.of(size.requireFrames(Integer.parseInt(words.remove(0))));
   }
