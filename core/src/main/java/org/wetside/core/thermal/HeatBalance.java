@@ -48,6 +48,11 @@ final class HeatBalance {
         asTemperature(wanted), nearest, List.of(poured(best, waterGramsAt(nearest))));
   }
 
+  /** The temperature of the whole when all water is that one. */
+  Temperature withOnly(WaterAtHand water) {
+    return mixedWith(water.temperature().celsius());
+  }
+
   /** Water that fills up to the total once everything has that temperature, in grams. */
   private double waterGramsAt(Temperature mixed) {
     return WaterDensity.grams(question.total().millilitres(), mixed) - fixedGrams;

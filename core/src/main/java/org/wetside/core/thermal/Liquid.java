@@ -1,5 +1,6 @@
 package org.wetside.core.thermal;
 
+import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
 
@@ -13,6 +14,20 @@ import org.wetside.core.quantity.Volume;
  * @param temperature its temperature, 0 to 100 °C
  */
 public record Liquid(String name, Volume volume, Temperature temperature) {
+  /**
+   * Reads {@code 300mL@18C}: a volume, the sign, its temperature.
+   *
+   * @throws BadValueException when it is not of that form, or a part of it is not
+   */
+  public static Liquid parse(String name, String text) {
+    String[] parts = text.split("@", -1);
+    if (parts.length != 2) {
+      throw new BadValueException(
+          name + " counted in", text, "write volume and temperature, for example 300mL@18C");
+    }
+    return new Liquid(name, Volume.parse(parts[0]), Temperature.parse(parts[1]));
+  }
+
   double grams() {
     return WaterDensity.grams(volume.millilitres(), temperature);
   }

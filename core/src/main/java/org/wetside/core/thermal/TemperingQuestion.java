@@ -52,4 +52,9 @@ public record TemperingQuestion(
   public Tempering answer() {
     return new HeatBalance(this).solve();
   }
+
+  /** The temperature of the whole when only the first water is taken: no tempering at all. */
+  public Temperature asItComes() {
+    return new HeatBalance(this).withOnly(waters.get(0));
+  }
 }
