@@ -9,13 +9,16 @@ import java.util.concurrent.Callable;
  */
 final class Commands {
   /** In the order in which help lists them. Every name needs its line in {@link #create}. */
-  static final List<String> NAMES = List.of("version");
+  static final List<String> NAMES = List.of("mix", "temper", "drift", "version");
 
   private Commands() {}
 
   /** A fresh command object for picocli. */
   static Callable<Integer> create(String name) {
     return switch (name) {
+      case "mix" -> new MixCommand();
+      case "temper" -> new TemperCommand();
+      case "drift" -> new DriftCommand();
       case "version" -> new VersionCommand();
       default -> throw new IllegalArgumentException("no such command: " + name);
     };

@@ -3,6 +3,7 @@ package org.wetside.web;
 import java.util.List;
 import org.wetside.app.Wetside;
 import org.wetside.web.marks.MarksRoutes;
+import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.ThemeRoutes;
 
@@ -12,6 +13,6 @@ final class Places {
 
   /** The routes of all places over one open home. */
   static List<Routes> of(Wetside wetside, Pages pages) {
-    return List.of(new ThemeRoutes(pages), new MarksRoutes(pages));
+    return List.of(new ThemeRoutes(pages), new MarksRoutes(pages), new MixingRoutes());
   }
 }

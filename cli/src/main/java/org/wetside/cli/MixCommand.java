@@ -1,0 +1,62 @@
+package org.wetside.cli;
+
+import java.io.PrintWriter;
+import org.jspecify.annotations.Nullable;
+import org.wetside.app.mixing.Mix;
+import org.wetside.web.mixing.CautionView;
+import org.wetside.web.mixing.MixQuery;
+import org.wetside.web.mixing.MixView;
+import org.wetside.web.mixing.Pour;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code wetside mix 1+31 --total 256mL}. */
+@Command(name = "mix", description = "Say how much concentrate and how much water to measure out.")
+final class MixCommand extends ViewCommand<MixView> {
+  @Parameters(paramLabel = "DILUTION", description = "for example 1+31 or stock")
+  @Nullable String dilution;
+
+  @Option(names = "--total", paramLabel = "VOLUME", description = "for example 256mL")
+  @Nullable String total;
+
+  @Option(
+      names = "--of",
+      paramLabel = "NAME",
+      description = "what is in the bottle, for its cautions and its minimum of stock")
+  @Nullable String of;
+
+  @Option(
+      names = "--rolls",
+      paramLabel = "N",
+      description = "film for it: 135-36 and 120 count 1, 135-24 counts 0.75")
+  @Nullable String rolls;
+
+  @Option(
+      names = "--minimum",
+      paramLabel = "VOLUME",
+      description = "the maker's minimum of stock for one roll, for example 6mL")
+  @Nullable String minimum;
+
+  @Override
+  MixView answer() {
+    return MixView.of(
+        new Mix().answer(new MixQuery(dilution, total, of, rolls, minimum).question()));
+  }
+
+  @Override
+  void print(MixView view, PrintWriter out) {
+    out.println(view.dilution() + " for " + Pour.words(view.totalMl()));
+    out.println("  concentrate  " + Pour.words(view.concentrateMl()));
+    out.println("  water        " + Pour.words(view.waterMl()));
+    if (view.stock() != null) {
+      out.println("  " + view.stock().text());
+      if (view.stock().standing() != null) {
+        out.println("  minimum: " + view.stock().standing() + ", " + view.stock().source());
+      }
+    }
+    for (CautionView caution : view.cautions()) {
+      out.println("Caution: " + caution.text());
+    }
+  }
+}

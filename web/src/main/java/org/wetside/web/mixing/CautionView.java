@@ -1,0 +1,19 @@
+package org.wetside.web.mixing;
+
+import org.wetside.reference.Caution;
+
+/**
+ * A caution for the moment of handling.
+ *
+ * @param about chemical, mixture or practice; empty when it is not known what is handled
+ * @param text hazard and advice in one line
+ * @param source what it is cited from
+ * @param standing how it is known
+ */
+public record CautionView(String about, String text, String source, String standing) {
+  /** The view of a caution. */
+  public static CautionView of(Caution caution) {
+    return new CautionView(
+        caution.about(), caution.line(), caution.citation().toString(), caution.standing().word());
+  }
+}
