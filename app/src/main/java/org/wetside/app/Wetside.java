@@ -3,8 +3,14 @@ package org.wetside.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.equipment.KeepTanks;
+import org.wetside.app.equipment.KeepThermometers;
 import org.wetside.app.home.Home;
 import org.wetside.app.home.HomeLock;
+import org.wetside.app.shelf.AddBottle;
+import org.wetside.app.shelf.ChangeBottle;
+import org.wetside.app.shelf.KeepMinimum;
+import org.wetside.app.shelf.ListBottles;
 import org.wetside.store.Database;
 import org.wetside.store.StoreException;
 
@@ -59,6 +65,36 @@ public final class Wetside implements AutoCloseable {
     if (lock != null) {
       lock.servingAt(address);
     }
+  }
+
+  /** What stands on the shelf. */
+  public ListBottles listBottles() {
+    return new ListBottles(database());
+  }
+
+  /** Puts bottles on the shelf. */
+  public AddBottle addBottle() {
+    return new AddBottle(database(), clock);
+  }
+
+  /** Opens, takes from, tops up, corrects and discards bottles. */
+  public ChangeBottle changeBottle() {
+    return new ChangeBottle(database(), clock);
+  }
+
+  /** The makers' minima of stock per roll. */
+  public KeepMinimum keepMinimum() {
+    return new KeepMinimum(database());
+  }
+
+  /** The tanks. */
+  public KeepTanks keepTanks() {
+    return new KeepTanks(database());
+  }
+
+  /** The thermometers. */
+  public KeepThermometers keepThermometers() {
+    return new KeepThermometers(database());
   }
 
   /** The database, opened at the first call. */

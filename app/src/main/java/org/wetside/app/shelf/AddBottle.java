@@ -1,0 +1,47 @@
+package org.wetside.app.shelf;
+
+import java.time.Clock;
+import java.util.Optional;
+import org.wetside.core.bath.Bottle;
+import org.wetside.core.bath.BottleLabel;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Volume;
+import org.wetside.store.Bottles;
+import org.wetside.store.Database;
+
+/** Puts a bottle on the shelf. */
+public final class AddBottle {
+  private final Database database;
+  private final Clock clock;
+
+  /** Over one home's database. */
+  public AddBottle(Database database, Clock clock) {
+    this.database = database;
+    this.clock = clock;
+  }
+
+  /**
+   * Puts it there with the first line of its book.
+   *
+   * @param filled how much is in it now, at most what it holds
+   * @throws BadValueException when the letter stands on another bottle, or it holds less
+   */
+  public void add(BottleLabel label, Volume filled) {
+    if (filled.compareTo(label.full()) > 0) {
+      throw new BadValueException(
+          "volume in the bottle", filled.toString(), "the bottle holds " + label.full());
+    }
+    database.change(
+        session -> {
+          Bottles bottles = new Bottles(session);
+          Optional<Bottle> other = bottles.find(label.letter());
+          if (other.isPresent()) {
+            throw new BadValueException(
+                "letter of the bottle",
+                label.letter(),
+                "it stands on " + other.get().label().spoken() + "; choose another");
+          }
+          bottles.add(label, filled, clock.instant());
+        });
+  }
+}
