@@ -15,8 +15,28 @@ public sealed interface Refusal
   /** Nothing is on file for this film in this developer. */
   record NoEntries(Film film, Developer developer) implements Refusal {}
 
+  /** What no rule leads across. */
+  enum Gap {
+    DILUTION("dilution"),
+    EXPOSURE_INDEX("exposure index"),
+    VESSEL("tank"),
+    FORMAT("format"),
+    CONTRAST("contrast");
+
+    private final String word;
+
+    Gap(String word) {
+      this.word = word;
+    }
+
+    /** As said to people. */
+    public String word() {
+      return word;
+    }
+  }
+
   /** Entries exist, but no rule leads from them to what was asked. */
-  record NoStep(BasisStep.Kind kind, String from, String to) implements Refusal {}
+  record NoStep(Gap gap, String from, String to) implements Refusal {}
 
   /** The best way there is too uncertain: total against limit, both in ln(time) [-]. */
   record TooUncertain(double lnSd, double limit) implements Refusal {}

@@ -1,16 +1,105 @@
 package org.wetside.core.development;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
-/**
- * What an estimate may draw on.
- *
- * @param answerable entries that may be the start of an answer
- * @param evidence all entries, for slopes and ratios; asked for only when a step needs them
- */
-public record TimeLibrary(List<TimeEntry> answerable, Supplier<List<TimeEntry>> evidence) {
-  public TimeLibrary {
-    answerable = List.copyOf(answerable);
+/** What an estimate may draw on; what is joined from several parts is joined once. */
+public final class TimeLibrary {
+  private final EntryIndex published;
+  private final EntryIndex own;
+  private final Supplier<EntryIndex> evidence;
+  private final Supplier<List<ContrastSeries>> contrast;
+  private final Supplier<List<IndexRule>> indexRules;
+  private final StepRules rules;
+  private final Map<String, List<TimeSeries>> answerable = new ConcurrentHashMap<>();
+  private final Map<String, List<TimeSeries>> allOfFilm = new ConcurrentHashMap<>();
+  private final Map<String, List<TimeSeries>> allOfDeveloper = new ConcurrentHashMap<>();
+
+  /**
+   * Of its parts; those behind a supplier are asked for only when a step needs them.
+   *
+   * @param published published entries that may be the start of an answer
+   * @param own the user's own entries
+   * @param evidence further published entries, for slopes and ratios only
+   * @param contrast contrast against time
+   * @param indexRules indexes the makers call normal processing
+   * @param rules the step rules
+   */
+  public TimeLibrary(
+      EntryIndex published,
+      EntryIndex own,
+      Supplier<EntryIndex> evidence,
+      Supplier<List<ContrastSeries>> contrast,
+      Supplier<List<IndexRule>> indexRules,
+      StepRules rules) {
+    this.published = published;
+    this.own = own;
+    this.evidence = evidence;
+    this.contrast = contrast;
+    this.indexRules = indexRules;
+    this.rules = rules;
+  }
+
+  /** The same library with these entries of the user's. */
+  public TimeLibrary withOwn(EntryIndex entries) {
+    return new TimeLibrary(published, entries, evidence, contrast, indexRules, rules);
+  }
+
+  /** Published entries that may be the start of an answer. */
+  public EntryIndex published() {
+    return published;
+  }
+
+  /** The user's own entries. */
+  public EntryIndex own() {
+    return own;
+  }
+
+  /** Further published entries, for slopes and ratios only. */
+  public EntryIndex evidence() {
+    return evidence.get();
+  }
+
+  List<ContrastSeries> contrast() {
+    return contrast.get();
+  }
+
+  List<IndexRule> indexRules() {
+    return indexRules.get();
+  }
+
+  StepRules rules() {
+    return rules;
+  }
+
+  /** Series an answer may start from, the user's first. */
+  List<TimeSeries> answerable(String filmCode) {
+    return answerable.computeIfAbsent(
+        filmCode, code -> joined(own.ofFilm(code), published.ofFilm(code)));
+  }
+
+  /** Every series of one film, evidence included. */
+  List<TimeSeries> allOfFilm(String filmCode) {
+    return allOfFilm.computeIfAbsent(
+        filmCode, code -> joined(answerable(code), evidence.get().ofFilm(code)));
+  }
+
+  /** Every series of one developer, evidence included. */
+  List<TimeSeries> allOfDeveloper(String developer) {
+    return allOfDeveloper.computeIfAbsent(
+        developer,
+        name ->
+            joined(
+                joined(own.ofDeveloper(name), published.ofDeveloper(name)),
+                evidence.get().ofDeveloper(name)));
+  }
+
+  private static List<TimeSeries> joined(List<TimeSeries> first, List<TimeSeries> second) {
+    List<TimeSeries> both = new ArrayList<>(first);
+    both.addAll(second);
+    return List.copyOf(both);
   }
 }

@@ -16,7 +16,7 @@ public sealed interface TimeWarning
         TimeWarning.Transcribed,
         TimeWarning.Note {
   /** The time belongs to a coating that is no longer made. */
-  record FormerCoating(Film film, java.util.Optional<Film> newest) implements TimeWarning {}
+  record FormerCoating(Film film) implements TimeWarning {}
 
   /** Coatings of the same name exist whose times are not used. */
   record OtherCoatings(Film taken, List<Film> others) implements TimeWarning {
