@@ -118,7 +118,8 @@ public final class DevelopmentTimes {
         .toList();
   }
 
-  private static List<ContrastSeries> contrast() {
+  /** Contrast against time, as printed or digitised. */
+  public static List<ContrastSeries> contrast() {
     return CsvText.read("development/contrast").lines().stream().map(ContrastRows::series).toList();
   }
 

@@ -20,6 +20,9 @@ final class ContrastStep {
   /** More contrast by the rule's amount for each stop of push. */
   Optional<StepFactor> forPush(double wantedIndex, TimeSeries from) {
     double stops = TimeSeries.stopsBetween(from.index(), wantedIndex);
+    if (!startsAtNormal(from)) {
+      return Optional.empty();
+    }
     StepRule rule = library.rules().get(INDEX_CONTRAST);
     return along(from, start -> start + rule.value() * stops, BasisStep.Kind.EXPOSURE_INDEX)
         .map(
@@ -34,6 +37,19 @@ final class ContrastStep {
                     List.of(),
                     List.of(),
                     () -> IndexStep.way(from.index(), wantedIndex) + ": " + step.words().get()));
+  }
+
+  /** Stops count from where the contrast is normal: not from a raised index of unchanged time. */
+  private boolean startsAtNormal(TimeSeries from) {
+    for (IndexRule rule : library.indexRules()) {
+      TimeEntry entry = from.first();
+      double normal = rule.from().isoArithmetic();
+      if (from.index() > normal
+          && rule.covers(entry.filmCode(), entry.developer(), normal, from.index())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** To a stated contrast index, more by the rule's amount for each stop of push. */

@@ -30,9 +30,8 @@ final class IndexStep {
 
   /** The step without the maker's word that the index is normal processing. */
   StepFactor raised(double wanted, TimeSeries from, double celsius) {
-    return contrast
-        .forPush(wanted, from)
-        .or(() -> pair(wanted, from, celsius))
+    return pair(wanted, from, celsius)
+        .or(() -> contrast.forPush(wanted, from))
         .or(() -> otherDevelopers(wanted, from, celsius))
         .orElseGet(() -> guess(wanted, from));
   }
