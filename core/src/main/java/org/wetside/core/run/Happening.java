@@ -2,6 +2,7 @@ package org.wetside.core.run;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.wetside.core.quantity.Temperature;
 
@@ -15,16 +16,25 @@ public sealed interface Happening {
     return false;
   }
 
-  /** The first pour begins. */
-  record Started() implements Happening {
+  /**
+   * The first pour begins.
+   *
+   * @param ticked ids of the checks that were ticked
+   * @param confirmed whether a missing tick was asked about
+   */
+  record Started(List<String> ticked, boolean confirmed) implements Happening {
+    public Started {
+      ticked = List.copyOf(ticked);
+    }
+
     @Override
     public EventKind kind() {
       return EventKind.STARTED;
     }
   }
 
-  /** The event's step begins: its pour, or its tank full. */
-  record StepBegun(Moment moment, Origin origin) implements Happening {
+  /** The event's step begins: its pour, or its tank full; much too early asks once. */
+  record StepBegun(Moment moment, Origin origin, boolean confirmed) implements Happening {
     @Override
     public EventKind kind() {
       return EventKind.STEP_BEGUN;
@@ -36,8 +46,8 @@ public sealed interface Happening {
     }
   }
 
-  /** The drain of the event's step begins. */
-  record StepDrained(Origin origin) implements Happening {
+  /** The drain of the event's step begins; much too early asks once. */
+  record StepDrained(Origin origin, boolean confirmed) implements Happening {
     @Override
     public EventKind kind() {
       return EventKind.STEP_DRAINED;

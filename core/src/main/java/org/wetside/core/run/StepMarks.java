@@ -1,0 +1,43 @@
+package org.wetside.core.run;
+
+import java.time.Duration;
+import java.util.Optional;
+
+/**
+ * What is recorded of one step.
+ *
+ * @param pour the pour began
+ * @param full the tank was full
+ * @param drain the drain began
+ * @param extra how much longer than planned it shall last; negative when cut short
+ */
+public record StepMarks(
+    Optional<Mark> pour, Optional<Mark> full, Optional<Mark> drain, Duration extra) {
+  static final StepMarks NONE =
+      new StepMarks(Optional.empty(), Optional.empty(), Optional.empty(), Duration.ZERO);
+
+  StepMarks withPour(Mark mark) {
+    return new StepMarks(Optional.of(mark), full, drain, extra);
+  }
+
+  StepMarks withFull(Mark mark) {
+    return new StepMarks(pour, Optional.of(mark), drain, extra);
+  }
+
+  StepMarks withDrain(Mark mark) {
+    return new StepMarks(pour, full, Optional.of(mark), extra);
+  }
+
+  StepMarks withExtra(Duration changed) {
+    return new StepMarks(pour, full, drain, changed);
+  }
+
+  /** Without what nobody pressed after the pour: it will come again at its new moment. */
+  StepMarks withoutPlannedAfterPour() {
+    return new StepMarks(pour, full.filter(Mark::pressed), drain.filter(Mark::pressed), extra);
+  }
+
+  StepMarks withoutPlannedDrain() {
+    return new StepMarks(pour, full, drain.filter(Mark::pressed), extra);
+  }
+}
