@@ -11,6 +11,13 @@ import org.wetside.app.shelf.AddBottle;
 import org.wetside.app.shelf.ChangeBottle;
 import org.wetside.app.shelf.KeepMinimum;
 import org.wetside.app.shelf.ListBottles;
+import org.wetside.app.times.AddTime;
+import org.wetside.app.times.AskTime;
+import org.wetside.app.times.ExportTimes;
+import org.wetside.app.times.ImportTimes;
+import org.wetside.app.times.ListTimes;
+import org.wetside.app.times.TypeLeaflet;
+import org.wetside.app.times.WithdrawTime;
 import org.wetside.store.Database;
 import org.wetside.store.StoreException;
 
@@ -95,6 +102,41 @@ public final class Wetside implements AutoCloseable {
   /** The thermometers. */
   public KeepThermometers keepThermometers() {
     return new KeepThermometers(database());
+  }
+
+  /** Finds a development time to believe. */
+  public AskTime askTime() {
+    return new AskTime(this::database);
+  }
+
+  /** Keeps one line from a leaflet. */
+  public AddTime addTime() {
+    return new AddTime(this::database, clock);
+  }
+
+  /** Keeps a printed table of times. */
+  public TypeLeaflet typeLeaflet() {
+    return new TypeLeaflet(this::database, clock);
+  }
+
+  /** Takes in a file of times. */
+  public ImportTimes importTimes() {
+    return new ImportTimes(this::database, clock);
+  }
+
+  /** Gives the user's own times out as a file. */
+  public ExportTimes exportTimes() {
+    return new ExportTimes(this::database);
+  }
+
+  /** Lists the user's own times. */
+  public ListTimes listTimes() {
+    return new ListTimes(this::database);
+  }
+
+  /** Takes one of the user's own times out of use. */
+  public WithdrawTime withdrawTime() {
+    return new WithdrawTime(this::database, clock);
   }
 
   /** The database, opened at the first call. */

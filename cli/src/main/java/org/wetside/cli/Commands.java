@@ -9,13 +9,15 @@ import java.util.concurrent.Callable;
  */
 final class Commands {
   /** In the order in which help lists them. Every name needs its line in {@link #create}. */
-  static final List<String> NAMES = List.of("mix", "temper", "drift", "version");
+  static final List<String> NAMES = List.of("time", "times", "mix", "temper", "drift", "version");
 
   private Commands() {}
 
   /** A fresh command object for picocli. */
   static Callable<Integer> create(String name) {
     return switch (name) {
+      case "time" -> new TimeCommand();
+      case "times" -> new TimesCommand();
       case "mix" -> new MixCommand();
       case "temper" -> new TemperCommand();
       case "drift" -> new DriftCommand();

@@ -27,12 +27,16 @@ abstract class ViewCommand<V> implements Callable<Integer> {
   /** Asks the question. Whatever it throws is translated by {@link Failure}. */
   abstract V answer();
 
+  /** What else is done with the answer, before it is printed; nothing for most. */
+  void received(V view) {}
+
   /** Writes the answer for people. Must not need more than the view record. */
   abstract void print(V view, PrintWriter out);
 
   @Override
   public final Integer call() {
     V view = answer();
+    received(view);
     PrintWriter out = out();
     if (json) {
       out.println(JsonText.of(view));

@@ -6,6 +6,7 @@ import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.ThemeRoutes;
+import org.wetside.web.times.TimesRoutes;
 
 /** Every place with its routes, one line each, in the order of the evening. */
 final class Places {
@@ -13,6 +14,10 @@ final class Places {
 
   /** The routes of all places over one open home. */
   static List<Routes> of(Wetside wetside, Pages pages) {
-    return List.of(new ThemeRoutes(pages), new MarksRoutes(pages), new MixingRoutes());
+    return List.of(
+        new ThemeRoutes(pages),
+        new MarksRoutes(pages),
+        new MixingRoutes(),
+        new TimesRoutes(wetside));
   }
 }

@@ -102,6 +102,9 @@ record Route(
     if (entry.format() != FilmFormat.ANY) {
       text.append(", ").append(entry.format().word());
     }
+    if (entry.transcribed()) {
+      text.append("; read in a transcription");
+    }
     return text.toString();
   }
 }

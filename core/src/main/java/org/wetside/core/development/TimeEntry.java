@@ -48,4 +48,9 @@ public record TimeEntry(
     Citation citation,
     Standing standing,
     boolean transcribed,
-    String note) {}
+    String note) {
+  /** A line typed in with its source is published; without one it is from memory. */
+  public static Standing standingOfTyped(String source) {
+    return source.isBlank() ? Standing.FROM_MEMORY : Standing.PUBLISHED;
+  }
+}

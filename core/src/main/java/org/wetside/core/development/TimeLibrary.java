@@ -63,6 +63,25 @@ public final class TimeLibrary {
     return evidence.get();
   }
 
+  /** Whether an answer could start from this film in this developer. */
+  public boolean has(String filmCode, String developer) {
+    return own.has(filmCode, developer) || published.has(filmCode, developer);
+  }
+
+  /** Whether an answer could start from this film. */
+  public boolean hasFilm(String filmCode) {
+    return own.hasFilm(filmCode) || published.hasFilm(filmCode);
+  }
+
+  /** Labels of the dilutions an answer could start from. */
+  public List<String> dilutionsOf(String filmCode, String developer) {
+    return answerable(filmCode).stream()
+        .filter(series -> series.first().developer().equals(developer))
+        .map(TimeSeries::dilutionLabel)
+        .distinct()
+        .toList();
+  }
+
   List<ContrastSeries> contrast() {
     return contrast.get();
   }

@@ -13,7 +13,6 @@ public sealed interface TimeWarning
         TimeWarning.RestsOnGuess,
         TimeWarning.LongerForContrast,
         TimeWarning.RotaryPracticeDiffers,
-        TimeWarning.Transcribed,
         TimeWarning.Note {
   /** The time belongs to a coating that is no longer made. */
   record FormerCoating(Film film) implements TimeWarning {}
@@ -46,9 +45,6 @@ public sealed interface TimeWarning
 
   /** Common practice takes more off for rotary than the published pairs do. */
   record RotaryPracticeDiffers(Duration low, Duration high) implements TimeWarning {}
-
-  /** Read in another person's transcription of the source. */
-  record Transcribed(String sourceId) implements TimeWarning {}
 
   /** A remark that stands beside the row. */
   record Note(String text) implements TimeWarning {}

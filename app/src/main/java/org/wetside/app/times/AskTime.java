@@ -1,0 +1,133 @@
+package org.wetside.app.times;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.wetside.core.development.Agitation;
+import org.wetside.core.development.Developer;
+import org.wetside.core.development.Film;
+import org.wetside.core.development.FilmFormat;
+import org.wetside.core.development.TimeAnswer;
+import org.wetside.core.development.TimeEstimator;
+import org.wetside.core.development.TimeQuestion;
+import org.wetside.core.development.TimeWarning;
+import org.wetside.core.development.Vessel;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Dilution;
+import org.wetside.core.quantity.ExposureIndex;
+import org.wetside.core.quantity.Temperature;
+import org.wetside.store.Database;
+
+/** Finds a development time to believe, or says why there is none. */
+public final class AskTime {
+  private final TimeShelf shelf;
+
+  /** Over this home's own times; the database is opened by the first question. */
+  public AskTime(Supplier<Database> database) {
+    shelf = new TimeShelf(database);
+  }
+
+  /**
+   * The answer to what was typed.
+   *
+   * @throws BadValueException when the question cannot be understood: an unknown film with the
+   *     nearest names, a name of several films with the list, a value without its unit
+   */
+  public TimeAnswer answer(TimeRequest request) {
+    return answer(request, shelf.now());
+  }
+
+  static TimeAnswer answer(TimeRequest request, TimeShelf.Now now) {
+    List<Film> coatings =
+        FilmNames.coatings(now.films(), required("film", request.film(), "T-MAX 400"));
+    Developer developer =
+        now.developers().require(required("developer", request.developer(), "D-76"));
+    Film film = FilmNames.withTimes(coatings, developer, now.library());
+    TimeQuestion question = question(request, film, developer, now);
+    TimeAnswer answer = new TimeEstimator(now.library()).answer(question);
+    return answer instanceof TimeAnswer.Estimate estimate
+        ? sayingOtherCoatings(estimate, coatings)
+        : answer;
+  }
+
+  private static TimeQuestion question(
+      TimeRequest request, Film film, Developer developer, TimeShelf.Now now) {
+    FilmFormat format = FilmFormat.parse(request.format());
+    ExposureIndex index = ExposureIndex.parse(required("exposure index", request.ei(), "400"));
+    Temperature temperature =
+        Temperature.parse(required("temperature", request.temp(), "20C or 68F"));
+    Vessel vessel = request.vessel().isBlank() ? Vessel.SMALL_TANK : Vessel.parse(request.vessel());
+    Agitation agitation =
+        request.agitation().isBlank()
+            ? developer.usualAgitation()
+            : Agitation.parse(request.agitation());
+    return new TimeQuestion(
+        film,
+        format,
+        developer,
+        dilution(request.dilution(), film, developer, now),
+        index,
+        temperature,
+        vessel,
+        agitation,
+        aim(request.aim()),
+        TimeQuestion.UNKNOWN_THERMOMETER,
+        request.beyond());
+  }
+
+  private static String required(String thing, String given, String example) {
+    if (given.isBlank()) {
+      throw new BadValueException(thing, given, "say which, for example " + example);
+    }
+    return given.strip();
+  }
+
+  private static Dilution dilution(
+      String typed, Film film, Developer developer, TimeShelf.Now now) {
+    Dilution dilution = developer.resolve(Dilution.parse(typed));
+    if (dilution instanceof Dilution.Unknown) {
+      List<String> known = now.library().dilutionsOf(film.code(), developer.name());
+      throw new BadValueException(
+          "dilution",
+          typed.strip(),
+          known.isEmpty()
+              ? "say which, for example stock or 1+1"
+              : "say which; on file for this film are " + String.join(", ", known));
+    }
+    return dilution;
+  }
+
+  private static Optional<Double> aim(String typed) {
+    if (typed.isBlank()) {
+      return Optional.empty();
+    }
+    String limit = "write a contrast index between 0.3 and 1.5, for example 0.58";
+    try {
+      double aim = Double.parseDouble(typed.strip());
+      if (aim >= 0.3 && aim <= 1.5) {
+        return Optional.of(aim);
+      }
+    } catch (NumberFormatException notANumber) {
+      throw new BadValueException("contrast aim", typed.strip(), limit);
+    }
+    throw new BadValueException("contrast aim", typed.strip(), limit);
+  }
+
+  private static TimeAnswer sayingOtherCoatings(TimeAnswer.Estimate estimate, List<Film> coatings) {
+    Film taken = estimate.question().film();
+    List<Film> others = coatings.stream().filter(film -> !film.equals(taken)).toList();
+    if (others.isEmpty()) {
+      return estimate;
+    }
+    List<TimeWarning> warnings = new ArrayList<>(estimate.warnings());
+    warnings.add(taken.isFormerCoating() ? 1 : 0, new TimeWarning.OtherCoatings(taken, others));
+    return new TimeAnswer.Estimate(
+        estimate.question(),
+        estimate.headline(),
+        estimate.benchLnSd(),
+        estimate.others(),
+        estimate.disagreements(),
+        warnings);
+  }
+}

@@ -1,0 +1,76 @@
+package org.wetside.app.times;
+
+import java.util.List;
+import java.util.function.Supplier;
+import org.wetside.core.development.Developer;
+import org.wetside.core.development.DeveloperCatalogue;
+import org.wetside.core.development.EntryIndex;
+import org.wetside.core.development.Film;
+import org.wetside.core.development.FilmCatalogue;
+import org.wetside.core.development.TimeEntry;
+import org.wetside.core.development.TimeLibrary;
+import org.wetside.reference.DevelopmentTimes;
+import org.wetside.store.Database;
+import org.wetside.store.OwnTimes;
+
+/** The published times with the user's own beside them, as they stand now. */
+final class TimeShelf {
+  /** Read once for the life of the program, at the first question. */
+  private static final class Published {
+    private static final FilmCatalogue FILMS = DevelopmentTimes.films();
+    private static final DeveloperCatalogue DEVELOPERS = DevelopmentTimes.developers();
+    private static final TimeLibrary LIBRARY = DevelopmentTimes.library();
+
+    private Published() {}
+  }
+
+  private final Supplier<Database> database;
+
+  TimeShelf(Supplier<Database> database) {
+    this.database = database;
+  }
+
+  /**
+   * Everything one question needs, of one moment.
+   *
+   * @param films films of the catalogue and of the user
+   * @param developers developers of the catalogue and of the user
+   * @param library times
+   */
+  record Now(FilmCatalogue films, DeveloperCatalogue developers, TimeLibrary library) {}
+
+  Now now() {
+    return with(database.get().read(session -> new OwnTimes(session).inUse()));
+  }
+
+  static Now with(List<TimeEntry> own) {
+    if (own.isEmpty()) {
+      return new Now(Published.FILMS, Published.DEVELOPERS, Published.LIBRARY);
+    }
+    List<Film> films =
+        own.stream()
+            .map(TimeEntry::filmCode)
+            .distinct()
+            .filter(code -> Published.FILMS.byCode(code).isEmpty())
+            .map(Film::ownNamed)
+            .toList();
+    List<Developer> developers =
+        own.stream()
+            .map(TimeEntry::developer)
+            .distinct()
+            .filter(
+                name ->
+                    Published.DEVELOPERS.developers().stream()
+                        .noneMatch(known -> known.name().equals(name)))
+            .map(Developer::ownNamed)
+            .toList();
+    return new Now(
+        Published.FILMS.with(films),
+        Published.DEVELOPERS.with(developers),
+        Published.LIBRARY.withOwn(EntryIndex.of(own)));
+  }
+
+  Supplier<Database> database() {
+    return database;
+  }
+}
