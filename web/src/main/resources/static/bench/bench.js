@@ -1,0 +1,232 @@
+// The Bench page: one run, drawn from deadlines, led by sound and sight.
+
+import { actAt } from "./act.js";
+import { ServerClock } from "./clock.js";
+import { Deck } from "./deck.js";
+import { byId } from "./elements.js";
+import { showFigures } from "./figures.js";
+import { tellTape } from "./facts.js";
+import { Keyboard } from "./keyboard.js";
+import { Lead } from "./lead.js";
+import { Link } from "./link.js";
+import { freshId } from "./outbox.js";
+import { check } from "./panels/check.js";
+import { ask } from "./panels/question.js";
+import { restingSlots } from "./resting.js";
+import { screenName } from "./screen.js";
+import { atTheLine, isOver, readRun } from "./snapshot.js";
+import { showAct, showCount, showSeconds, showStrip, showTitle } from "./sheet.js";
+import { stripOf } from "./strips.js";
+import { Tape } from "./tape.js";
+import { changeTheme } from "./theme.js";
+import { spokenPlace, where } from "./panels/where.js";
+
+const MESSAGE_MS = 12000;
+
+/** @typedef {import("./snapshot.js").Run} Run @typedef {import("./panels/panel.js").Panel} Panel */
+
+class Bench {
+  /** @param {Run} run */
+  constructor(run) {
+    this.current = run;
+    this.clock = new ServerClock();
+    this.sheet = byId("sheet");
+    this.tape = new Tape(byId("tape"));
+    this.deck = new Deck(byId("keys"));
+    this.lead = new Lead(this.sheet);
+    this.keyboard = new Keyboard((letter) => this.press(letter));
+    /** @type {Panel | null} */
+    this.panel = null;
+    this.panelOpenedAt = 0;
+    /** @type {Set<string>} */
+    this.ticked = new Set();
+    /** @type {Set<string>} */
+    this.seen = new Set();
+    /** @type {string | null} */
+    this.message = null;
+    this.messageUntil = 0;
+    /** @type {number | null} */
+    this.lostSince = null;
+    this.toldSequence = -1;
+    this.link = new Link(run.run, {
+      snapshot: (fresh) => this.take(fresh),
+      asks: (event, question) => this.open(ask(this.face, question, () => this.link.post({ ...event, confirmed: true }))),
+      refused: (reason) => this.tell(`Not done. ${reason}`),
+      noted: (reason) => this.tell(`Noted, not applied: ${reason}`),
+      reach: (since) => this.reach(since),
+    });
+    this.face = this.faceForPanels();
+  }
+
+  async start() {
+    this.sheet.hidden = false;
+    byId("plain").hidden = true;
+    document.addEventListener("pointerdown", () => this.lead.wake());
+    document.addEventListener("visibilitychange", () => this.draw());
+    window.addEventListener("resize", () => this.draw());
+    if (this.current.phase === "ready" && this.current.checks.length > 0) {
+      this.open(check(this.face, this.ticked));
+    }
+    this.draw();
+    await this.clock.measure().catch(() => this.link.lost());
+    this.link.open();
+    const frame = () => {
+      this.draw();
+      requestAnimationFrame(frame);
+    };
+    requestAnimationFrame(frame);
+    setInterval(() => this.beat(), 200); // goes on, if slowly, while the tab is hidden
+  }
+
+  /** @param {Run} run */
+  take(run) {
+    if (run.sequence < this.current.sequence) {
+      return;
+    }
+    this.current = run;
+    this.beat();
+  }
+
+  /** @param {number | null} since */
+  reach(since) {
+    this.lostSince = since;
+    if (since === null) {
+      void this.clock.measure().catch(() => undefined);
+    }
+  }
+
+  /** What sounds, is said or flashes now; apart from drawing, so that it works unseen. */
+  beat() {
+    this.lead.follow(this.current, this.clock.now());
+    const closes = this.panel?.closesAfterMs;
+    if (closes !== undefined && performance.now() - this.panelOpenedAt > closes) {
+      this.open(null);
+    }
+  }
+
+  draw() {
+    const run = this.current;
+    const now = this.clock.now();
+    const at = atTheLine(run, now);
+    const act = actAt(run, at);
+    this.sheet.classList.toggle("ready", run.phase === "ready");
+    this.sheet.classList.toggle("printed", isOver(run));
+    showAct(act, this.panel?.lines ?? null, this.panel === null ? act.then : this.panel.then());
+    showSeconds(act.nextAt === null || run.provisional ? null : act.nextAt - at);
+    showCount(this.panel === null ? act.count : null);
+    showFigures(run, at, now - at);
+    showStrip(stripOf({ lostSince: this.lostSince, kept: this.link.outbox.length, message: this.messageNow(), strips: run.strips, seen: this.seen, silent: this.lead.isSilent, over: isOver(run) }));
+    showTitle(act, run.tank, this.lead.isSilent && !isOver(run));
+    this.tape.show(run, act, at, now - at);
+    this.deck.show(this.panel === null ? restingSlots(this.face, this.restingActions(), this.lead.pressed) : this.panel.slots());
+    if (run.sequence !== this.toldSequence) {
+      this.toldSequence = run.sequence;
+      tellTape(byId("tape-facts"), run);
+    }
+  }
+
+  messageNow() {
+    return performance.now() < this.messageUntil ? this.message : null;
+  }
+
+  /** @param {string} message */
+  tell(message) {
+    this.message = message;
+    this.messageUntil = performance.now() + MESSAGE_MS;
+    this.lead.say(message);
+  }
+
+  /** @param {Panel | null} panel */
+  open(panel) {
+    if (this.panel?.name === "where") {
+      this.current.strips.forEach((strip) => this.seen.add(strip.id));
+    }
+    this.panel = panel;
+    this.panelOpenedAt = performance.now();
+    const place = byId("panel");
+    place.hidden = panel === null;
+    byId("lower").hidden = panel !== null;
+    place.replaceChildren(...(panel === null ? [] : [panel.body()]));
+    this.keyboard.quick = new Set((panel?.keys ?? []).filter((key) => key.quick === true).map((key) => key.letter));
+    this.sheet.focus({ preventScroll: true });
+    this.draw();
+  }
+
+  /** @param {string} letter */
+  press(letter) {
+    this.lead.wake();
+    if (letter === "Esc" && this.panel === null) {
+      this.current.strips.forEach((strip) => this.seen.add(strip.id));
+      this.messageUntil = 0;
+      return true;
+    }
+    const key = this.deck.find(letter) ?? this.panel?.keys?.find((k) => k.letter === letter) ?? this.anywhere(letter);
+    if (key === undefined) {
+      return false;
+    }
+    this.panelOpenedAt = performance.now();
+    key.press();
+    return true;
+  }
+
+  /** Keys that act whatever is open. @param {string} letter */
+  anywhere(letter) {
+    const actions = this.face.actions;
+    /** @type {Record<string, () => void>} */
+    const always = { N: actions.night, U: actions.undo };
+    const press = always[letter];
+    return press === undefined ? undefined : { label: letter, letter, press };
+  }
+
+  /** @param {Record<string, unknown>} event */
+  post(event) {
+    const occurredAt = new Date(this.clock.now()).toISOString();
+    this.link.post({ id: freshId(), occurredAt, screen: screenName(), ...event });
+  }
+
+  restingActions() {
+    return {
+      whereAmI: () => {
+        this.open(where(this.face));
+        this.lead.say(spokenPlace(this.face));
+      },
+      ticked: () => [...this.ticked],
+      check: () => this.open(check(this.face, this.ticked)),
+      putAway: () => location.assign("/bench"),
+    };
+  }
+
+  /** @returns {import("./panels/panel.js").Bench} */
+  faceForPanels() {
+    return {
+      run: () => this.current,
+      at: () => atTheLine(this.current, this.clock.now()),
+      post: (event) => this.post(event),
+      open: (panel) => this.open(panel),
+      say: (words) => this.lead.say(words),
+      redraw: () => this.draw(),
+      actions: {
+        night: () => changeTheme(),
+        sound: () => this.lead.change(),
+        soundWord: () => this.lead.changeWord,
+        canUndo: () => this.undoable() !== undefined,
+        undo: () => {
+          const last = this.undoable();
+          if (last !== undefined) {
+            this.post({ kind: "undone", undoes: last.id });
+          }
+        },
+        leave: () => location.assign("/bench"),
+      },
+    };
+  }
+
+  undoable() {
+    const now = this.clock.now();
+    const own = this.current.events.filter((e) => e.screen === screenName() && e.mayUndoUntil !== null && e.mayUndoUntil > now);
+    return own[own.length - 1];
+  }
+}
+
+const first = byId("first-snapshot").textContent ?? "";
+void new Bench(readRun(first)).start();

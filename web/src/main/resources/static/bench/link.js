@@ -1,0 +1,125 @@
+// The line to the server: snapshots come in, presses go out, in order, once, for as long as it takes.
+
+import { Outbox } from "./outbox.js";
+import { readRun } from "./snapshot.js";
+
+const AGAIN_MS = 2000;
+const SILENT_MS = 35000;
+const ANSWER_WITHIN_MS = 6000;
+
+/** @typedef {import("./snapshot.js").Run} Run @typedef {import("./outbox.js").Posted} Posted */
+/**
+ * @typedef {{snapshot: (run: Run) => void, asks: (event: Posted, question: string) => void, refused: (reason: string) => void,
+ *   noted: (reason: string) => void, reach: (since: number | null) => void}} Listener
+ */
+
+export class Link {
+  /** @param {number} run @param {Listener} listener */
+  constructor(run, listener) {
+    this.address = `/api/runs/${run}`;
+    this.listener = listener;
+    this.outbox = new Outbox(run);
+    this.heardAt = Date.now();
+    /** @type {number | null} */
+    this.lostSince = null;
+    this.sending = false;
+    /** @type {EventSource | null} */
+    this.stream = null;
+  }
+
+  open() {
+    this.listen();
+    setInterval(() => this.watch(), AGAIN_MS);
+    void this.deliver();
+  }
+
+  listen() {
+    this.stream?.close();
+    const stream = new EventSource(`${this.address}/stream`);
+    stream.addEventListener("snapshot", (event) => {
+      this.heard();
+      this.listener.snapshot(readRun(event.data));
+    });
+    stream.addEventListener("heartbeat", () => this.heard());
+    stream.addEventListener("error", () => this.lost());
+    this.stream = stream;
+  }
+
+  /** @param {Posted} event */
+  post(event) {
+    this.outbox.add(event);
+    void this.deliver();
+  }
+
+  async deliver() {
+    if (this.sending) {
+      return;
+    }
+    this.sending = true;
+    try {
+      for (let event = this.outbox.first(); event !== undefined; event = this.outbox.first()) {
+        await this.send(event);
+      }
+    } catch {
+      this.lost(); // watch() tries again
+    } finally {
+      this.sending = false;
+    }
+  }
+
+  /** @param {Posted} event */
+  async send(event) {
+    const answer = await fetch(`${this.address}/events`, {
+      method: "POST",
+      headers: { "Content-Type": "application/json" },
+      body: JSON.stringify(event),
+      signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
+    });
+    if (answer.status >= 500) {
+      throw new Error(`the server answered ${answer.status}`);
+    }
+    const text = await answer.text();
+    this.outbox.remove(event.id);
+    this.heard();
+    if (answer.ok) {
+      const said = JSON.parse(text);
+      this.listener.snapshot(readRun(JSON.stringify(said.snapshot)));
+      if (said.outcome === "noted") {
+        this.listener.noted(said.reason);
+      }
+      return;
+    }
+    const problem = JSON.parse(text);
+    if (problem.outcome === "asks") {
+      this.listener.asks(event, problem.detail);
+    } else {
+      this.listener.refused(problem.detail);
+    }
+  }
+
+  heard() {
+    this.heardAt = Date.now();
+    if (this.lostSince !== null) {
+      this.lostSince = null;
+      this.listener.reach(null);
+      void this.deliver();
+    }
+  }
+
+  lost() {
+    if (this.lostSince === null) {
+      this.lostSince = Date.now();
+      this.listener.reach(this.lostSince);
+    }
+  }
+
+  watch() {
+    if (Date.now() - this.heardAt > SILENT_MS) {
+      this.lost();
+    }
+    if (this.lostSince !== null && this.stream?.readyState !== EventSource.CONNECTING) {
+      this.listen();
+    }
+    void this.deliver();
+  }
+}

@@ -1,0 +1,56 @@
+// A mishap: words as keys; the first-minute advice is on the page already, so it comes at once, with or without the server.
+
+import { html } from "../elements.js";
+import { stepAt } from "../snapshot.js";
+import { back, keyIn } from "./panel.js";
+
+/** @param {import("./panel.js").Bench} bench @returns {import("./panel.js").Panel} */
+export function mishap(bench) {
+  const run = bench.run();
+  const step = stepAt(run, bench.at());
+  const keys = run.mishaps.map((m, i) => ({
+    label: m.what.charAt(0).toUpperCase() + m.what.slice(1),
+    letter: letterOf(i),
+    press: () => {
+      bench.post({ kind: "mishap", step: step.index, what: m.what });
+      bench.say(m.firstMinute);
+      bench.open(advice(bench, m));
+    },
+  }));
+  return {
+    name: "mishap",
+    lines: ["What", "happened?"],
+    then: () => (step.developing ? "the developer runs on" : "the bath runs on"),
+    body: () => html("div", { class: "b-panel words", role: "group", "aria-label": "What happened" }, ...keys.map((key) => keyIn(key))),
+    keys,
+    slots: () => [back(bench), { none: [step.developing ? "The developer runs on" : "The bath runs on"] }, null, null],
+  };
+}
+
+/** 1 … 9, 0, then letters that no other key has. @param {number} index */
+function letterOf(index) {
+  return "1234567890ABDEFG".charAt(index);
+}
+
+/** @param {import("./panel.js").Bench} bench @param {import("../snapshot.js").Mishap} m @returns {import("./panel.js").Panel} */
+function advice(bench, m) {
+  return {
+    name: "advice",
+    lines: ["Do this", "now"],
+    then: () => m.what,
+    body: () =>
+      html(
+        "div",
+        { class: "b-panel advice", role: "alert" },
+        html("p", { class: "first" }, m.firstMinute),
+        html("p", {}, m.afterwards),
+        html("p", { class: "soft" }, `${m.standing}; noted in the record`),
+      ),
+    slots: () => [
+      back(bench),
+      bench.actions.canUndo() ? { label: "It did not happen", letter: "U", press: () => { bench.actions.undo(); bench.open(null); } } : null,
+      null,
+      { label: "Done", letter: "Space", press: () => bench.open(null), next: true },
+    ],
+  };
+}

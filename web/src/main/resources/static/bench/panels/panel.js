@@ -1,0 +1,32 @@
+// A panel lies over the tape while something is asked; the count to the next act never leaves the sheet.
+
+import { html } from "../elements.js";
+
+/** @typedef {import("../deck.js").Slot} Slot @typedef {import("../deck.js").Pressable} Pressable */
+/**
+ * What a panel may see and do.
+ * @typedef {{
+ *   run: () => import("../snapshot.js").Run, at: () => number, post: (event: Record<string, unknown>) => void,
+ *   open: (panel: Panel | null) => void, say: (words: string) => void, redraw: () => void,
+ *   actions: {night: () => void, sound: () => void, undo: () => void, leave: () => void, soundWord: () => string, canUndo: () => boolean}
+ * }} Bench
+ * @typedef {{
+ *   name: string, lines: string[], then: () => string, body: () => HTMLElement, slots: () => Slot[],
+ *   keys?: Pressable[], closesAfterMs?: number
+ * }} Panel
+ */
+
+/** @param {Bench} bench @returns {Pressable} */
+export function back(bench, label = "Back") {
+  return { label, letter: "Esc", press: () => bench.open(null) };
+}
+
+/** A large key inside a panel. @param {Pressable} key @param {string} [kind] */
+export function keyIn(key, kind = "key") {
+  const button = html("button", { type: "button", class: kind, "aria-keyshortcuts": key.letter }, html("span", {}, key.label));
+  if (key.letter.length === 1) {
+    button.append(html("kbd", { "aria-hidden": "true" }, key.letter));
+  }
+  button.addEventListener("click", key.press);
+  return button;
+}

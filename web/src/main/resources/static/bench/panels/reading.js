@@ -1,0 +1,63 @@
+// A reading: opens at the value that is expected, so that two or three presses do.
+
+import { html } from "../elements.js";
+import { stepAt } from "../snapshot.js";
+import { degrees } from "../times.js";
+import { back, keyIn } from "./panel.js";
+
+const LOWEST_C = -5;
+const HIGHEST_C = 60;
+const COMES_BACK_MS = 20000;
+const ROOM_C = 20;
+
+/** @param {import("./panel.js").Bench} bench @returns {import("./panel.js").Panel} */
+export function reading(bench) {
+  const run = bench.run();
+  const step = stepAt(run, bench.at());
+  const last = run.readings[run.readings.length - 1];
+  let value = expected(run, step);
+  const shown = html("b", {}, degrees(value));
+  const output = html("output", { "aria-live": "polite" }, shown, html("span", {}, "°C as read"));
+  const by = (/** @type {number} */ change) => () => {
+    value = Math.min(HIGHEST_C, Math.max(LOWEST_C, Math.round((value + change) * 10) / 10));
+    shown.textContent = degrees(value);
+    bench.redraw();
+  };
+  const keys = [
+    { label: "−1", letter: "ArrowLeft", press: by(-1), quick: true },
+    { label: "−0.1", letter: "ArrowDown", press: by(-0.1), quick: true },
+    { label: "+0.1", letter: "ArrowUp", press: by(0.1), quick: true },
+    { label: "+1", letter: "ArrowRight", press: by(1), quick: true },
+  ];
+  const [down, downALittle, upALittle, up] = keys.map((key) => keyIn(key));
+  const body = html("div", { class: "b-panel thermo", role: "group", "aria-label": "Reading" });
+  body.append(/** @type {Node} */ (down), /** @type {Node} */ (downALittle), output, /** @type {Node} */ (upALittle), /** @type {Node} */ (up));
+  const keep = () => {
+    bench.post({ kind: "reading taken", step: step.index, temperatureC: value, ...(last?.thermometer ? { thermometer: last.thermometer } : {}) });
+    bench.open(null);
+  };
+  return {
+    name: "reading",
+    lines: ["Reading"],
+    then: () => (last?.thermometer ? `thermometer ${last.thermometer}` : `of the ${step.word.toLowerCase()}`),
+    body: () => body,
+    keys,
+    closesAfterMs: COMES_BACK_MS,
+    slots: () => [
+      back(bench, "Cancel"),
+      { none: ["Keys or arrows:", "up and down"] },
+      null,
+      { label: `Keep ${degrees(value)}`, letter: "Space", press: keep, next: true },
+    ],
+  };
+}
+
+/** @param {import("../snapshot.js").Run} run @param {import("../snapshot.js").Step} step */
+function expected(run, step) {
+  const here = run.readings.filter((r) => r.step === step.index);
+  const last = here[here.length - 1] ?? run.readings[run.readings.length - 1];
+  if (last !== undefined) {
+    return last.rawC;
+  }
+  return step.temperatureLowC !== null && step.temperatureHighC !== null ? (step.temperatureLowC + step.temperatureHighC) / 2 : ROOM_C;
+}

@@ -1,0 +1,27 @@
+// The solid strip above the sheet: what was missed, that the server is away, that nothing can be heard.
+
+import { clock, minute } from "./times.js";
+
+/** @typedef {{strong: string, rest: string}} Strip */
+
+/**
+ * The one strip that matters most now.
+ * @param {{lostSince: number | null, kept: number, message: string | null, strips: import("./snapshot.js").Strip[],
+ *   seen: Set<string>, silent: boolean, over: boolean}} state
+ * @returns {Strip | null}
+ */
+export function stripOf(state) {
+  if (state.lostSince !== null) {
+    const kept = state.kept === 0 ? "" : ` ${state.kept} ${state.kept === 1 ? "press" : "presses"} kept.`;
+    return { strong: `No server since ${minute(state.lostSince)}.`, rest: ` Going on by the plan.${kept} Do not reload this page.` };
+  }
+  if (state.message !== null) {
+    return { strong: state.message, rest: "" };
+  }
+  const gap = state.strips.find((strip) => !state.seen.has(strip.id));
+  if (gap !== undefined) {
+    const words = gap.from !== null && gap.to !== null ? `Away from ${clock(gap.from)} to ${clock(gap.to)}.` : gap.text;
+    return { strong: words, rest: ` ${gap.detail}` };
+  }
+  return state.silent && !state.over ? { strong: "Silent until you press a key.", rest: "" } : null;
+}
