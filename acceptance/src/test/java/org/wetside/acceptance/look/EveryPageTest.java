@@ -1,0 +1,130 @@
+package org.wetside.acceptance.look;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.AxeResults;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.wetside.acceptance.Browsing;
+import org.wetside.app.Wetside;
+import org.wetside.web.WebOptions;
+import org.wetside.web.WebServer;
+
+/**
+ * What holds for every page: it is light, accessible by day and night, and never scrolls sideways.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class EveryPageTest {
+  private static final long FIRST_VIEW_BYTES = 100_000;
+  private static final int[] WIDTHS = {320, 390, 600, 768, 899, 900, 1280, 1600};
+
+  private Browsing browsing;
+  private Wetside wetside;
+  private WebServer server;
+
+  static Stream<String> pages() {
+    return Stream.of("/marks", "/nowhere");
+  }
+
+  @BeforeAll
+  void open(@TempDir Path home) {
+    wetside = Wetside.open(home, Clock.systemUTC());
+    server = WebServer.start(wetside, WebOptions.onPort(0));
+    browsing = new Browsing();
+  }
+
+  @AfterAll
+  void close() {
+    browsing.close();
+    server.close();
+    wetside.close();
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void theFirstViewIsLight(String path) {
+    AtomicLong bytes = new AtomicLong();
+    try (Page page = browsing.page(1280, 800)) {
+      page.onRequestFinished(
+          request ->
+              bytes.addAndGet(
+                  request.sizes().responseBodySize + request.sizes().responseHeadersSize));
+      page.navigate(at(path));
+      page.waitForLoadState();
+      page.evaluate("() => document.fonts.ready.then(() => true)");
+    }
+    assertThat(bytes.get()).isBetween(1L, FIRST_VIEW_BYTES);
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void axeFindsNothingByDayAndNight(String path) {
+    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+      try (Page page = browsing.page(1280, 800, scheme)) {
+        page.navigate(at(path));
+        AxeResults results = new AxeBuilder(page).analyze();
+        assertThat(
+                results.getViolations().stream().map(rule -> rule.getId() + " " + rule.getNodes()))
+            .as(path + " " + scheme)
+            .isEmpty();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void nothingScrollsSideways(String path) {
+    try (Page page = browsing.page(1280, 800)) {
+      page.navigate(at(path));
+      for (int width : WIDTHS) {
+        page.setViewportSize(width, 800);
+        int wide = (int) page.evaluate("() => document.documentElement.scrollWidth");
+        assertThat(wide).as(path + " at " + width + " px").isLessThanOrEqualTo(width);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void everyTargetIsLargeEnough(String path) {
+    try (Page page = browsing.page(390, 844)) {
+      page.navigate(at(path));
+      Object small =
+          page.evaluate(
+              "() => [...document.querySelectorAll('button, select, textarea, .btn, nav a,"
+                  + " input:not([type=hidden]):not([type=checkbox]):not([type=radio])')]"
+                  + ".filter(e => e.offsetParent !== null)"
+                  + ".filter(e => e.getBoundingClientRect().height < 47.5)"
+                  + ".map(e => e.outerHTML.slice(0, 80))");
+      assertThat((List<?>) small).as(path).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void thePageOpensWithASentence(String path) {
+    try (Page page = browsing.page(1280, 800)) {
+      Response answer = page.navigate(at(path));
+      assertThat(answer).isNotNull();
+      assertThat(page.locator("h1").count()).isEqualTo(1);
+      assertThat(page.locator("h1").innerText().strip()).endsWith(".");
+    }
+  }
+
+  private String at(String path) {
+    return server.address().resolve(path).toString();
+  }
+}
