@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,14 +48,14 @@ class RollsAndLoadsTest {
   void aRollReadsBackAsItWasWritten() {
     Roll roll = roll("TM-01", "135 36 TRI-X @3200 \"lock gate\" on 2026-01-09 precious");
     keep(roll);
-    assertThat(database.read(s -> new Rolls(s).find("tm-01"))).contains(roll);
+    assertThat(database.<Optional<Roll>>read(s -> new Rolls(s).find("tm-01"))).contains(roll);
   }
 
   @Test
   void aNumberIsGivenOnce() {
     keep(roll("TM-01", "135 TRI-X"));
     assertThatThrownBy(() -> keep(roll("tm-01", "120 TRI-X"))).isInstanceOf(StoreException.class);
-    assertThat(database.read(s -> new Rolls(s).numbers())).containsExactly("TM-01");
+    assertThat(database.<Set<String>>read(s -> new Rolls(s).numbers())).containsExactly("TM-01");
   }
 
   @Test
@@ -79,19 +80,20 @@ class RollsAndLoadsTest {
     keep(roll("TM-01", "135 TRI-X @400"));
     keep(roll("TM-02", "135 TRI-X @400"));
     Load kept = database.inTransaction(s -> new Loads(s).add(load()));
-    assertThat(database.read(s -> new Loads(s).find(kept.id()))).contains(kept);
-    assertThat(database.read(s -> new Loads(s).of("TM-02"))).containsExactly(kept);
+    assertThat(database.<Optional<Load>>read(s -> new Loads(s).find(kept.id()))).contains(kept);
+    assertThat(database.<List<Load>>read(s -> new Loads(s).of("TM-02"))).containsExactly(kept);
     Load running = kept.withState(LoadState.RUNNING);
     database.change(s -> new Loads(s).change(running));
-    assertThat(database.read(s -> new Loads(s).in(LoadState.RUNNING))).containsExactly(running);
-    assertThat(database.read(s -> new Loads(s).in(LoadState.PLANNED))).isEmpty();
+    assertThat(database.<List<Load>>read(s -> new Loads(s).in(LoadState.RUNNING)))
+        .containsExactly(running);
+    assertThat(database.<List<Load>>read(s -> new Loads(s).in(LoadState.PLANNED))).isEmpty();
   }
 
   @Test
   void processedRollsCarryTheirMoment() {
     keep(roll("TM-01", "135 TRI-X @400"));
     database.change(s -> new Rolls(s).markProcessed(List.of("TM-01"), NOW));
-    assertThat(database.read(s -> new Rolls(s).in(RollState.PROCESSED)))
+    assertThat(database.<List<Roll>>read(s -> new Rolls(s).in(RollState.PROCESSED)))
         .singleElement()
         .satisfies(roll -> assertThat(roll.processedAt()).contains(NOW));
   }
