@@ -6,6 +6,7 @@ import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.ThemeRoutes;
+import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
 
 /** Every place with its routes, one line each, in the order of the evening. */
@@ -18,6 +19,7 @@ final class Places {
         new ThemeRoutes(pages),
         new MarksRoutes(pages),
         new MixingRoutes(),
-        new TimesRoutes(wetside));
+        new TimesRoutes(wetside),
+        new TimesPageRoutes(wetside, pages));
   }
 }

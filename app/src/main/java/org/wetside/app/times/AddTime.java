@@ -1,6 +1,7 @@
 package org.wetside.app.times;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.wetside.store.Database;
@@ -16,6 +17,6 @@ public final class AddTime {
 
   /** Keeps the line, or says everything that is wrong with it. */
   public KeepOutcome add(OwnLine line) {
-    return book.keep(Map.of(0, line));
+    return book.keep(Map.of(0, line), List.of());
   }
 }

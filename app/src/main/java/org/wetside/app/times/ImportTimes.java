@@ -2,8 +2,6 @@ package org.wetside.app.times;
 
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -30,11 +28,6 @@ public final class ImportTimes {
   public KeepOutcome from(byte[] bytes) {
     List<RowProblem> problems = new ArrayList<>();
     Map<Integer, OwnLine> lines = TimesFile.read(TimesFile.decode(bytes), problems);
-    if (problems.isEmpty()) {
-      return lines.isEmpty() ? new KeepOutcome.Kept(List.of(), 0) : book.keep(lines);
-    }
-    problems.addAll(book.problemsOf(new LinkedHashMap<>(lines)));
-    problems.sort(Comparator.comparingInt(RowProblem::row));
-    return new KeepOutcome.Refused(problems);
+    return book.keep(lines, problems);
   }
 }

@@ -2,6 +2,7 @@ package org.wetside.app.times;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,32 +45,30 @@ final class OwnBook {
     }
   }
 
-  /** The rows by their number. */
-  KeepOutcome keep(Map<Integer, OwnLine> lines) {
+  /**
+   * Keeps them, unless anything stands in the way.
+   *
+   * @param lines the rows by their number
+   * @param found problems found already; with any of them nothing is kept
+   */
+  KeepOutcome keep(Map<Integer, OwnLine> lines, List<RowProblem> found) {
     return shelf
         .database()
         .get()
         .inTransaction(
             session -> {
               OwnTimes times = new OwnTimes(session);
-              return keep(lines, times, times.inUse());
+              return keep(lines, found, times, times.inUse());
             });
   }
 
-  /** What stands in the way of keeping these, without keeping any. */
-  List<RowProblem> problemsOf(Map<Integer, OwnLine> lines) {
-    OwnLineReader reader = new OwnLineReader(shelf.now());
-    List<RowProblem> problems = new ArrayList<>();
-    lines.forEach((row, line) -> problems.addAll(reader.read(row, line).problems()));
-    return problems;
-  }
-
-  private KeepOutcome keep(Map<Integer, OwnLine> lines, OwnTimes times, List<TimeEntry> onFile) {
+  private KeepOutcome keep(
+      Map<Integer, OwnLine> lines, List<RowProblem> found, OwnTimes times, List<TimeEntry> onFile) {
     OwnLineReader reader = new OwnLineReader(TimeShelf.with(onFile));
     Map<Conditions, TimeEntry> known = new HashMap<>();
     onFile.forEach(entry -> known.put(Conditions.of(entry), entry));
     Map<Conditions, Integer> rowOf = new HashMap<>();
-    List<RowProblem> problems = new ArrayList<>();
+    List<RowProblem> problems = new ArrayList<>(found);
     Map<Integer, TimeEntry> fresh = new LinkedHashMap<>();
     int alreadyThere = 0;
     for (Map.Entry<Integer, OwnLine> line : lines.entrySet()) {
@@ -96,6 +95,7 @@ final class OwnBook {
       }
     }
     if (!problems.isEmpty()) {
+      problems.sort(Comparator.comparingInt(RowProblem::row));
       return new KeepOutcome.Refused(problems);
     }
     return store(lines, fresh, alreadyThere, times);

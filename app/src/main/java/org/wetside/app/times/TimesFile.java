@@ -3,8 +3,11 @@ package org.wetside.app.times;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -62,7 +65,7 @@ final class TimesFile {
     Map<Integer, OwnLine> lines = new LinkedHashMap<>();
     int row = 0;
     try {
-      for (CsvRecord record : CsvReader.builder().ofCsvRecord(bare)) {
+      for (CsvRecord record : reader().ofCsvRecord(bare)) {
         row++;
         List<String> cells = record.getFields();
         if (row == 1) {
@@ -82,6 +85,13 @@ final class TimesFile {
       throw new BadValueException("file", "empty", "its first row must be " + HEADER);
     }
     return lines;
+  }
+
+  /** Rows of any length: the wrong ones get a message of ours. */
+  private static CsvReader.CsvReaderBuilder reader() {
+    return CsvReader.builder()
+        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+        .missingFieldStrategy(FieldMismatchStrategy.IGNORE);
   }
 
   private static String count(List<String> cells) {
@@ -119,21 +129,28 @@ final class TimesFile {
 
   static String write(List<OwnLine> lines) {
     StringWriter text = new StringWriter();
-    CsvWriter csv = CsvWriter.builder().build(text);
-    csv.writeRecord(COLUMNS);
-    for (OwnLine line : lines) {
-      csv.writeRecord(
-          line.film(),
-          line.developer(),
-          line.dilution(),
-          line.ei(),
-          line.temp(),
-          line.minutes(),
-          line.vessel(),
-          line.agitation(),
-          line.contrast(),
-          line.source());
+    try (CsvWriter csv = CsvWriter.builder().build(text)) {
+      csv.writeRecord(COLUMNS);
+      for (OwnLine line : lines) {
+        csv.writeRecord(cells(line));
+      }
+    } catch (IOException impossible) {
+      throw new UncheckedIOException("writing to memory", impossible);
     }
     return text.toString();
+  }
+
+  private static List<String> cells(OwnLine line) {
+    return List.of(
+        line.film(),
+        line.developer(),
+        line.dilution(),
+        line.ei(),
+        line.temp(),
+        line.minutes(),
+        line.vessel(),
+        line.agitation(),
+        line.contrast(),
+        line.source());
   }
 }

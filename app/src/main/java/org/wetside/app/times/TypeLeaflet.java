@@ -74,7 +74,7 @@ public final class TypeLeaflet {
       return new KeepOutcome.Refused(
           List.of(new RowProblem(0, "", "no time stands in the table yet: fill in at least one")));
     }
-    KeepOutcome outcome = book.keep(lines);
+    KeepOutcome outcome = book.keep(lines, List.of());
     return outcome instanceof KeepOutcome.Refused refused
         ? new KeepOutcome.Refused(placed(refused, cells, leaflet.down()))
         : outcome;

@@ -94,12 +94,14 @@ public final class EntryIndex {
 
   /** Whether any entry is of this film. */
   public boolean hasFilm(String filmCode) {
-    return byFilm.containsKey(filmCode);
+    return entries.stream().anyMatch(entry -> entry.filmCode().equals(filmCode));
   }
 
   /** Whether any entry is of this film in this developer. */
   public boolean has(String filmCode, String developer) {
-    return ofFilm(filmCode).stream().anyMatch(one -> one.first().developer().equals(developer));
+    return entries.stream()
+        .anyMatch(
+            entry -> entry.filmCode().equals(filmCode) && entry.developer().equals(developer));
   }
 
   List<TimeSeries> series() {

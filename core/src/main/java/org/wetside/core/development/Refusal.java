@@ -17,6 +17,7 @@ public sealed interface Refusal
 
   /** What no rule leads across. */
   enum Gap {
+    TEMPERATURE("temperature"),
     DILUTION("dilution"),
     EXPOSURE_INDEX("exposure index"),
     VESSEL("tank"),

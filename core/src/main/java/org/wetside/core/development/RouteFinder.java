@@ -43,7 +43,11 @@ final class RouteFinder {
       }
     }
     if (routes.isEmpty() && refusals.isEmpty()) {
-      refusals.add(new Refusal.NoEntries(question.film(), question.developer()));
+      refusals.add(
+          library.has(question.film().code(), question.developer().name())
+              ? new Refusal.NoStep(
+                  Refusal.Gap.TEMPERATURE, "not stated", question.temperature().toString())
+              : new Refusal.NoEntries(question.film(), question.developer()));
     }
   }
 
