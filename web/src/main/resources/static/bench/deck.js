@@ -1,6 +1,7 @@
 // The keys at the foot of the sheet: made anew only when they change, so that a finger never loses its key.
 
 import { html } from "./elements.js";
+import { pressable } from "./press.js";
 
 /**
  * @typedef {{label: string, letter: string, press: () => void, next?: boolean, quick?: boolean}} Pressable
@@ -41,11 +42,9 @@ export class Deck {
       return html("p", { class: "key none" }, ...slot.none.map((line) => html("span", {}, line)));
     }
     const button = html("button", { type: "button", class: slot.next === true ? "key next" : "key", "aria-keyshortcuts": slot.letter }, html("span", {}, slot.label), html("kbd", { "aria-hidden": "true" }, slot.letter));
-    button.addEventListener("click", () => {
+    pressable(button, () => {
       const now = this.slots[index];
-      if (now !== null && now !== undefined && "press" in now) {
-        now.press();
-      }
+      return now !== null && now !== undefined && "press" in now ? now : undefined;
     });
     return button;
   }

@@ -1,5 +1,6 @@
 // Leads by ear, eye and hand: what is due sounds, is spoken, flashes and is felt, each cue once.
 
+import { Awake } from "./awake.js";
 import { Signal } from "./signal.js";
 import { isOver } from "./snapshot.js";
 import { Sound } from "./sound.js";
@@ -19,6 +20,7 @@ export class Lead {
     this.sound = new Sound();
     this.voice = new Voice();
     this.signal = new Signal(sheet);
+    this.awake = new Awake();
     /** Next steps pressed here that the server has not answered. @type {Set<string>} */
     this.pressed = new Set();
     this.upTo = Number.NaN;
@@ -62,6 +64,7 @@ export class Lead {
 
   /** @param {Run} run @param {number} now */
   follow(run, now) {
+    this.awake.want(!isOver(run));
     if (run.provisional || isOver(run)) {
       this.sound.plan([], now);
       this.upTo = now;

@@ -1,6 +1,7 @@
 // A panel lies over the tape while something is asked; the count to the next act never leaves the sheet.
 
 import { html } from "../elements.js";
+import { pressable } from "../press.js";
 
 /** @typedef {import("../deck.js").Slot} Slot @typedef {import("../deck.js").Pressable} Pressable */
 /**
@@ -27,6 +28,6 @@ export function keyIn(key, kind = "key") {
   if (key.letter.length === 1) {
     button.append(html("kbd", { "aria-hidden": "true" }, key.letter));
   }
-  button.addEventListener("click", key.press);
+  pressable(button, () => key);
   return button;
 }
