@@ -76,8 +76,14 @@ public final class TimeEstimator {
         .min(
             Comparator.comparing(Route::standing)
                 .thenComparingDouble(Route::lnSd)
-                .thenComparing(route -> route.entry().format()))
+                .thenComparingInt(TimeEstimator::formatRank))
         .orElseThrow();
+  }
+
+  /** Of equals, what holds for any format leads (the user's own do), then 135, 120, roll, sheet. */
+  private static int formatRank(Route route) {
+    FilmFormat format = route.entry().format();
+    return format == FilmFormat.ANY ? -1 : format.ordinal();
   }
 
   private double benchLnSd(TimeQuestion question, Route headline) {

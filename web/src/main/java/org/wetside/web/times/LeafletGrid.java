@@ -66,6 +66,9 @@ public record LeafletGrid(FilledForm form) {
     for (int row = 0; row < rows(); row++) {
       values.putIfAbsent("grid-head-" + row, "");
     }
+    for (int column = 0; column < columns(); column++) {
+      values.putIfAbsent("grid-temp-" + column, "");
+    }
     return new LeafletGrid(new FilledForm(values, Map.of()));
   }
 
