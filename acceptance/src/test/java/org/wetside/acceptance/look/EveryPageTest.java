@@ -36,7 +36,11 @@ class EveryPageTest {
   private WebServer server;
 
   static Stream<String> pages() {
-    return Stream.of("/marks", "/nowhere");
+    return Stream.of(
+        "/marks",
+        "/nowhere",
+        "/times",
+        "/times?film=TRI-X+400&developer=D-76&dilution=stock&ei=800&temp=20C&vessel=small");
   }
 
   @BeforeAll
