@@ -9,7 +9,8 @@ import java.util.concurrent.Callable;
  */
 final class Commands {
   /** In the order in which help lists them. Every name needs its line in {@link #create}. */
-  static final List<String> NAMES = List.of("time", "times", "mix", "temper", "drift", "version");
+  static final List<String> NAMES =
+      List.of("serve", "time", "times", "mix", "temper", "drift", "version");
 
   private Commands() {}
 
@@ -21,6 +22,7 @@ final class Commands {
       case "mix" -> new MixCommand();
       case "temper" -> new TemperCommand();
       case "drift" -> new DriftCommand();
+      case "serve" -> new ServeCommand();
       case "version" -> new VersionCommand();
       default -> throw new IllegalArgumentException("no such command: " + name);
     };

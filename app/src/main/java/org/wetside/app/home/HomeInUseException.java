@@ -1,5 +1,6 @@
 package org.wetside.app.home;
 
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.wetside.app.CannotDoException;
 
@@ -27,7 +28,7 @@ public final class HomeInUseException extends CannotDoException {
                     "process "
                         + h.pid()
                         + " since "
-                        + h.since()
+                        + h.since().truncatedTo(ChronoUnit.SECONDS)
                         + h.address().map(a -> ", serving at " + a).orElse(""))
             .orElse("another process");
     return "the data folder "
