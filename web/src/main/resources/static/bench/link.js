@@ -89,7 +89,7 @@ export class Link {
       }
       return;
     }
-    const problem = JSON.parse(text);
+    const problem = problemIn(text);
     if (problem.outcome === "asks") {
       this.listener.asks(event, problem.detail);
     } else {
@@ -121,5 +121,14 @@ export class Link {
       this.listen();
     }
     void this.deliver();
+  }
+}
+
+/** What a refusal says; a refusal without words must not hold up what was pressed after it. @param {string} text */
+function problemIn(text) {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return { outcome: "refused", detail: "The server did not say why." };
   }
 }
