@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 
 /**
  * All films by the names people type. A code decides at once; else a name that is exactly what was
@@ -17,10 +17,13 @@ public final class FilmCatalogue {
   private static final int NEAREST = 4;
 
   private final Map<String, Film> byCode = new LinkedHashMap<>();
+  private final Map<Film, List<NameKey>> names = new LinkedHashMap<>();
 
   private FilmCatalogue(List<Film> films) {
     for (Film film : films) {
-      byCode.putIfAbsent(film.code().toLowerCase(Locale.ROOT), film);
+      if (byCode.putIfAbsent(film.code().toLowerCase(Locale.ROOT), film) == null) {
+        names.put(film, keysOf(film));
+      }
     }
   }
 
@@ -53,11 +56,15 @@ public final class FilmCatalogue {
       return new FilmMatch.Found(List.of(coded.get()));
     }
     NameKey key = NameKey.of(typed);
-    return Stream.of(exactly(key), withWords(key), containing(key))
-        .filter(films -> !films.isEmpty())
-        .findFirst()
-        .map(this::match)
-        .orElseGet(() -> new FilmMatch.NotFound(nearest(key)));
+    String joined = key.joined();
+    List<Film> hits = named(name -> name.joined().equals(joined));
+    if (hits.isEmpty()) {
+      hits = named(name -> name.hasWords(key));
+    }
+    if (hits.isEmpty() && joined.length() > 1) {
+      hits = named(name -> name.joined().contains(joined));
+    }
+    return hits.isEmpty() ? new FilmMatch.NotFound(nearest(key)) : match(hits);
   }
 
   private Optional<Film> codeInBrackets(String typed) {
@@ -67,30 +74,30 @@ public final class FilmCatalogue {
         : Optional.empty();
   }
 
-  private List<Film> exactly(NameKey key) {
-    return films().stream()
-        .filter(film -> names(film).anyMatch(name -> name.joined().equals(key.joined())))
-        .toList();
+  private static List<NameKey> keysOf(Film film) {
+    List<NameKey> keys = new ArrayList<>();
+    List<String> written = new ArrayList<>(film.aliases());
+    written.add(0, film.name());
+    for (String name : written) {
+      keys.add(NameKey.of(name));
+      if (!film.maker().isEmpty()) {
+        keys.add(NameKey.of(film.maker() + " " + name));
+      }
+    }
+    return keys;
   }
 
-  private List<Film> withWords(NameKey key) {
-    return films().stream()
-        .filter(film -> names(film).anyMatch(name -> name.hasWords(key)))
-        .toList();
-  }
-
-  private List<Film> containing(NameKey key) {
-    return key.joined().length() < 2
-        ? List.of()
-        : films().stream()
-            .filter(film -> names(film).anyMatch(name -> name.joined().contains(key.joined())))
-            .toList();
-  }
-
-  private static Stream<NameKey> names(Film film) {
-    return Stream.concat(Stream.of(film.name()), film.aliases().stream())
-        .flatMap(name -> Stream.of(name, film.maker() + " " + name))
-        .map(NameKey::of);
+  private List<Film> named(Predicate<NameKey> matches) {
+    List<Film> hits = new ArrayList<>();
+    for (Map.Entry<Film, List<NameKey>> film : names.entrySet()) {
+      for (NameKey name : film.getValue()) {
+        if (matches.test(name)) {
+          hits.add(film.getKey());
+          break;
+        }
+      }
+    }
+    return hits;
   }
 
   private FilmMatch match(List<Film> hits) {
@@ -133,10 +140,16 @@ public final class FilmCatalogue {
   private List<Film> nearest(NameKey key) {
     return films().stream()
         .filter(film -> !film.isFormerCoating())
-        .sorted(
-            Comparator.comparingInt(
-                film -> names(film).mapToInt(key::distanceTo).min().orElse(Integer.MAX_VALUE)))
+        .sorted(Comparator.comparingInt(film -> distance(key, film)))
         .limit(NEAREST)
         .toList();
+  }
+
+  private int distance(NameKey key, Film film) {
+    int least = Integer.MAX_VALUE;
+    for (NameKey name : names.getOrDefault(film, List.of())) {
+      least = Math.min(least, key.distanceTo(name));
+    }
+    return least;
   }
 }

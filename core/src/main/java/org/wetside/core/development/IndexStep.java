@@ -60,7 +60,7 @@ final class IndexStep {
 
   Optional<StepFactor> pair(double wanted, TimeSeries from, double celsius) {
     List<TimeSeries> same =
-        library.allOfFilm(from.first().filmCode()).stream()
+        library.allOf(from.first().filmCode(), from.first().developer()).stream()
             .filter(one -> PairRatio.COMPARABLE.test(one, from))
             .toList();
     return Stream.<java.util.function.Predicate<TimeSeries>>of(

@@ -2,7 +2,6 @@ package org.wetside.core.development;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A trade name reduced to what distinguishes it: letters and digits in lower case, so that {@code
@@ -11,13 +10,24 @@ import java.util.Locale;
 record NameKey(List<String> words) {
   static NameKey of(String text) {
     List<String> words = new ArrayList<>();
-    for (String word : text.toLowerCase(Locale.ROOT).split("[\\s/,()]+", -1)) {
-      String bare = word.replaceAll("[^\\p{L}\\p{N}]", "");
-      if (!bare.isEmpty()) {
-        words.add(bare);
+    StringBuilder word = new StringBuilder();
+    for (int i = 0; i < text.length(); i++) {
+      char letter = text.charAt(i);
+      if (Character.isLetterOrDigit(letter)) {
+        word.append(Character.toLowerCase(letter));
+      } else if (Character.isWhitespace(letter) || "/,()".indexOf(letter) >= 0) {
+        finish(word, words);
       }
     }
+    finish(word, words);
     return new NameKey(List.copyOf(words));
+  }
+
+  private static void finish(StringBuilder word, List<String> words) {
+    if (!word.isEmpty()) {
+      words.add(word.toString());
+      word.setLength(0);
+    }
   }
 
   /** All words run together. */

@@ -8,7 +8,10 @@ import static org.wetside.core.development.StepRule.Name.LIMIT_TOTAL;
 import static org.wetside.core.development.StepRule.Name.LIMIT_WARM;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.wetside.core.quantity.Stops;
 import org.wetside.core.quantity.Temperature;
@@ -22,6 +25,16 @@ final class RouteFinder {
   private final TimeQuestion question;
   private final double celsius;
   private final double index;
+
+  private final TemperatureStep temperatureStep;
+  private final DilutionStep dilutionStep;
+  private final IndexStep indexStep;
+  private final VesselStep vesselStep;
+
+  /** Within one question a step from one dilution or tank is the same for every series. */
+  private final Map<String, Optional<StepFactor>> fromDilution = new HashMap<>();
+
+  private final Map<Vessel, Optional<StepFactor>> fromVessel = new EnumMap<>(Vessel.class);
 
   /** Ways to an honest time. */
   final List<Route> routes = new ArrayList<>();
@@ -37,6 +50,10 @@ final class RouteFinder {
     this.question = question;
     this.celsius = question.temperature().celsius();
     this.index = question.exposureIndex().isoArithmetic();
+    temperatureStep = new TemperatureStep(library);
+    dilutionStep = new DilutionStep(library);
+    indexStep = new IndexStep(library);
+    vesselStep = new VesselStep(library);
     for (TimeSeries series : library.answerable(question.film().code())) {
       if (series.first().developer().equals(question.developer().name())) {
         consider(series);
@@ -67,7 +84,7 @@ final class RouteFinder {
   }
 
   private Optional<Route> follow(TimeSeries series) {
-    TemperatureStep.Entrance entrance = new TemperatureStep(library).enter(series, celsius);
+    TemperatureStep.Entrance entrance = temperatureStep.enter(series, celsius);
     List<StepFactor> steps = new ArrayList<>();
     entrance.step().ifPresent(steps::add);
     return addDilution(series, steps)
@@ -88,7 +105,9 @@ final class RouteFinder {
     if (series.sameDilution(question.dilution())) {
       return true;
     }
-    Optional<StepFactor> step = new DilutionStep(library).to(question.dilution(), series, celsius);
+    Optional<StepFactor> step =
+        fromDilution.computeIfAbsent(
+            series.dilutionLabel(), had -> dilutionStep.to(question.dilution(), series, celsius));
     return add(
         step,
         steps,
@@ -99,7 +118,7 @@ final class RouteFinder {
 
   private boolean addIndex(TimeSeries series, List<StepFactor> steps) {
     if (!series.sameIndex(index) && question.aimContrast().isEmpty()) {
-      steps.add(new IndexStep(library).to(index, series, celsius));
+      steps.add(indexStep.to(index, series, celsius));
     }
     return true;
   }
@@ -109,7 +128,8 @@ final class RouteFinder {
     if (had == question.vessel()) {
       return true;
     }
-    Optional<StepFactor> step = new VesselStep(library).to(question.vessel(), series, celsius);
+    Optional<StepFactor> step =
+        fromVessel.computeIfAbsent(had, from -> vesselStep.to(question.vessel(), series, celsius));
     return add(step, steps, Refusal.Gap.VESSEL, had.label(), question.vessel().label());
   }
 

@@ -19,7 +19,7 @@ public final class TimeEstimator {
   /** A better standing may be this much wider and still lead. */
   private static final double WIDER_FOR_STANDING = 1.5;
 
-  private static final int MOST_OTHERS = 6;
+  private static final int MOST_OTHERS = 4;
 
   private final TimeLibrary library;
 

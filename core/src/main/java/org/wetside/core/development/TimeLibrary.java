@@ -17,6 +17,9 @@ public final class TimeLibrary {
   private final Map<String, List<TimeSeries>> answerable = new ConcurrentHashMap<>();
   private final Map<String, List<TimeSeries>> allOfFilm = new ConcurrentHashMap<>();
   private final Map<String, List<TimeSeries>> allOfDeveloper = new ConcurrentHashMap<>();
+  private final Map<FilmInDeveloper, List<TimeSeries>> allOfBoth = new ConcurrentHashMap<>();
+
+  private record FilmInDeveloper(String film, String developer) {}
 
   /**
    * Of its parts; those behind a supplier are asked for only when a step needs them.
@@ -104,6 +107,16 @@ public final class TimeLibrary {
   List<TimeSeries> allOfFilm(String filmCode) {
     return allOfFilm.computeIfAbsent(
         filmCode, code -> joined(answerable(code), evidence.get().ofFilm(code)));
+  }
+
+  /** Every series of one film in one developer, evidence included. */
+  List<TimeSeries> allOf(String filmCode, String developer) {
+    return allOfBoth.computeIfAbsent(
+        new FilmInDeveloper(filmCode, developer),
+        both ->
+            allOfFilm(both.film()).stream()
+                .filter(series -> series.first().developer().equals(both.developer()))
+                .toList());
   }
 
   /** Every series of one developer, evidence included. */

@@ -46,14 +46,15 @@ final class VesselStep {
   private StepFactor hand(Vessel had, Vessel wanted, TimeSeries from, double celsius) {
     List<TimeSeries> used = new ArrayList<>();
     List<Double> ratios = new ArrayList<>();
-    List<TimeSeries> film = library.allOfFilm(from.first().filmCode());
+    List<TimeSeries> film = library.allOf(from.first().filmCode(), from.first().developer());
     for (TimeSeries one : film) {
+      if (one.first().vessel() != had) {
+        continue;
+      }
       for (TimeSeries other : film) {
-        if (one.first().vessel() == had
-            && other.first().vessel() == wanted
+        if (other.first().vessel() == wanted
             && one.sameIndex(other.index())
             && one.sameDilution(other)
-            && one.first().developer().equals(from.first().developer())
             && PairRatio.COMPARABLE.test(one, other)) {
           PairRatio.ln(one, other, celsius)
               .ifPresent(

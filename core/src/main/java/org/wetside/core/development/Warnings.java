@@ -62,11 +62,13 @@ final class Warnings {
       return;
     }
     Map<FilmFormat, Route> best = new EnumMap<>(FilmFormat.class);
+    String source = taken.entry().citation().sourceId();
     for (Route route : routes) {
-      best.merge(
-          route.entry().format(),
-          route,
-          (one, other) -> other.lnSd() < one.lnSd() - 1e-12 ? other : one);
+      FilmFormat format = route.entry().format();
+      if (format == FilmFormat.ANY || !route.entry().citation().sourceId().equals(source)) {
+        continue;
+      }
+      best.merge(format, route, (one, other) -> other.lnSd() < one.lnSd() - 1e-12 ? other : one);
     }
     boolean differ =
         best.values().stream()

@@ -3,11 +3,14 @@ package org.wetside.web.times;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.wetside.app.times.SourceTitles;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.development.BasisStep;
 import org.wetside.core.development.Candidate;
 import org.wetside.core.development.TimeAnswer;
+import org.wetside.core.development.TimeEntry;
+import org.wetside.core.development.TimeWarning;
 import org.wetside.core.quantity.TimeSpan;
 import org.wetside.core.source.Standing;
 
@@ -25,6 +28,7 @@ import org.wetside.core.source.Standing;
  * @param warnings what one must know
  * @param others other ways to it
  * @param disagreements those whose bands do not touch
+ * @param apart how far the first of them lies off; null when none
  * @param wide the drawing for a wide sheet
  * @param narrow the drawing for a phone
  */
@@ -40,6 +44,7 @@ public record AnswerPart(
     List<String> warnings,
     List<OtherRow> others,
     List<OtherRow> disagreements,
+    @Nullable String apart,
     BandsDrawing wide,
     BandsDrawing narrow) {
   private static final int SHOWN_OTHERS = 3;
@@ -93,11 +98,17 @@ public record AnswerPart(
         estimate.warnings().stream().map(TimeWords::of).toList(),
         estimate.others().stream().map(AnswerPart::other).toList(),
         estimate.disagreements().stream().map(AnswerPart::other).toList(),
+        apart(estimate),
         BandsDrawing.of(shown(estimate), WIDE),
         BandsDrawing.of(shown(estimate), NARROW));
   }
 
   private static String from(TimeAnswer.Estimate estimate) {
+    TimeEntry start = estimate.headline().entry();
+    if (start.id().startsWith("own-") && estimate.basis().size() == 1) {
+      String source = start.citation().sourceId();
+      return source.isEmpty() ? "as you typed it, without a source" : "as typed from " + source;
+    }
     String what =
         switch (estimate.standing()) {
           case MEASURED -> "as you measured it";
@@ -110,6 +121,15 @@ public record AnswerPart(
           case FROM_MEMORY -> "from a time without a source";
         };
     return estimate.question().film().isFormerCoating() ? what + ", of a former coating" : what;
+  }
+
+  private static @Nullable String apart(TimeAnswer.Estimate estimate) {
+    return estimate.warnings().stream()
+        .filter(TimeWarning.SourcesDisagree.class::isInstance)
+        .map(TimeWarning.SourcesDisagree.class::cast)
+        .map(disagree -> TimeWords.clock(disagree.apart()))
+        .findFirst()
+        .orElse(null);
   }
 
   private static OtherRow other(Candidate candidate) {
@@ -129,7 +149,7 @@ public record AnswerPart(
         .filter(other -> !neighbours.contains(other))
         .forEach(neighbours::add);
     for (Candidate other : neighbours.subList(0, Math.min(SHOWN_OTHERS, neighbours.size()))) {
-      shown.add(shown("other", other.entry().id(), other));
+      shown.add(shown("other", name(other.entry()), other));
     }
     double seconds = TimeSpan.toSeconds(estimate.time());
     shown.add(
@@ -140,6 +160,17 @@ public record AnswerPart(
             TimeSpan.toSeconds(estimate.benchBand().low()),
             TimeSpan.toSeconds(estimate.benchBand().high())));
     return shown;
+  }
+
+  private static String name(TimeEntry entry) {
+    return entry.id().startsWith("own-") && !entry.citation().sourceId().isEmpty()
+        ? entry.citation().sourceId()
+        : "from "
+            + entry.dilution().label()
+            + " at "
+            + entry.printedTemperature()
+            + ", "
+            + entry.vessel().label();
   }
 
   private static BandsDrawing.Shown shown(String kind, String name, Candidate candidate) {

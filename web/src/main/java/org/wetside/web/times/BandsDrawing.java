@@ -3,6 +3,7 @@ package org.wetside.web.times;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The answer and its neighbours as bars over a logarithmic axis of time, drawn for a wide or a
@@ -58,6 +59,32 @@ public record BandsDrawing(
    * @param label minutes and seconds; empty for a small mark
    */
   public record Tick(double x, String label) {}
+
+  /**
+   * The space between two bands that do not touch.
+   *
+   * @param from its left end
+   * @param to its right end
+   * @param y height of the other band's middle
+   * @param answerY lower edge of the answer's band
+   * @param riseX which end rises to the answer
+   */
+  public record Gap(double from, double to, int y, int answerY, double riseX) {}
+
+  /** The space between the answer and its first neighbour; null when they touch. */
+  public @Nullable Gap gap() {
+    if (bars.size() < 2 || bars.get(1).kind().equals("bench")) {
+      return null;
+    }
+    Bar answer = bars.get(0);
+    Bar other = bars.get(1);
+    int y = other.y() + BAR / 2;
+    if (other.x() + other.wide() < answer.x()) {
+      return new Gap(other.x() + other.wide(), answer.x(), y, answer.y() + BAR, answer.x());
+    }
+    double end = answer.x() + answer.wide();
+    return other.x() > end ? new Gap(end, other.x(), y, answer.y() + BAR, end) : null;
+  }
 
   /** What one bar shows: a time with its band, in seconds. */
   record Shown(String kind, String name, double seconds, double low, double high) {}
