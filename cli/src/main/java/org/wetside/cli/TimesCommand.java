@@ -3,12 +3,12 @@ package org.wetside.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
+import org.wetside.app.times.ImportTimes;
 import org.wetside.app.times.OwnLine;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.web.times.KeptView;
@@ -148,9 +148,7 @@ final class TimesCommand extends HomeCommand<TimesView> {
     }
     if (file != null) {
       return ServerRequest.post(
-          "/api/times/import",
-          "text/csv; charset=utf-8",
-          new String(bytes(file), StandardCharsets.UTF_8));
+          "/api/times/import", "text/csv; charset=utf-8", ImportTimes.text(bytes(file)));
     }
     if (withdraw != null) {
       return ServerRequest.post("/api/times/withdraw", "", "").with("id", withdraw);

@@ -5,13 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.wetside.app.Wetside;
+import org.wetside.app.home.Home;
+import org.wetside.app.home.ServerAddress;
+import org.wetside.web.WebOptions;
+import org.wetside.web.WebServer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -157,5 +164,32 @@ class TimesCommandsTest {
     assertThat(type(List.of("times", "--withdraw", "own-9")).err()).contains("own-9");
     assertThat(type(List.of("times", "--import", home.resolve("none.csv").toString())).exitCode())
         .isEqualTo(ExitCode.NOT_DONE);
+  }
+
+  /** While a server works on the home the same words give the same text. */
+  @Test
+  void throughARunningServerEverythingLooksTheSame() throws IOException {
+    String alone = type(rotary, "--temp=71F").out();
+    try (Wetside wetside = Wetside.open(home, Clock.systemUTC());
+        WebServer server =
+            WebServer.start(wetside, new WebOptions(0, false, Optional.of("secret")))) {
+      new ServerAddress("http://127.0.0.1:" + server.port(), "secret").write(new Home(home));
+      assertThat(type(rotary, "--temp=71F").out()).isEqualTo(alone);
+      Typed none = type(rotary, "--temp=30C");
+      assertThat(none.exitCode()).isEqualTo(ExitCode.NO_ANSWER);
+      assertThat(none.err()).contains("Clip test");
+      assertThat(type(List.of("times", "--add", "Marsh", "Soup"), "--minutes=9:00").out())
+          .contains("kept 1");
+      Path file = home.resolve("out.csv");
+      assertThat(type(List.of("times", "--export", file.toString())).out()).contains("wrote 1");
+      assertThat(type(List.of("times", "--import", file.toString())).out())
+          .contains("already on file 1");
+      Files.write(file, new byte[] {'f', (byte) 0xE9});
+      assertThat(type(List.of("times", "--import", file.toString())).err()).contains("UTF-8");
+      assertThat(type(List.of("times", "--withdraw", "own-1")).exitCode()).isZero();
+      assertThat(type(List.of("times")).out()).contains("No times of your own");
+    } finally {
+      ServerAddress.remove(new Home(home));
+    }
   }
 }

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -289,5 +292,85 @@ class PublishedTimesTest {
       }
     }
     assertThat(compared).isGreaterThan(20);
+  }
+
+  /** K04: PLUS-X long rolls in HC-110 B, 6 min at 68 °F and 4.25 at 75 °F (source DV-S04). */
+  @Test
+  void twoPrintedTemperaturesGiveTheTemperatureCoefficient() {
+    List<TimeEntry> rows =
+        PrintedTimes.read("development/transcribed_times").stream()
+            .filter(entry -> entry.id().equals("D092") || entry.id().equals("D093"))
+            .toList();
+    assertThat(rows).hasSize(2);
+    double ratio = TimeSpan.toSeconds(rows.get(0).time()) / TimeSpan.toSeconds(rows.get(1).time());
+    double kelvins =
+        rows.get(1)
+            .temperature()
+            .orElseThrow()
+            .minus(rows.get(0).temperature().orElseThrow())
+            .kelvins();
+    assertThat(Math.pow(ratio, 10 / kelvins)).isCloseTo(2.427, within(0.005));
+  }
+
+  /** Every ratio that was computed independently from two rows: file computed_ratios. */
+  @Test
+  void ratiosAgreeWithThoseComputedElsewhere() {
+    Map<String, TimeEntry> byId = new HashMap<>();
+    LIBRARY.published().entries().forEach(entry -> byId.putIfAbsent(entry.id(), entry));
+    LIBRARY.evidence().entries().forEach(entry -> byId.putIfAbsent(entry.id(), entry));
+    List<CsvText.Line> rows = CsvText.read("development/computed_ratios").lines();
+    assertThat(rows).hasSizeGreaterThan(100);
+    for (CsvText.Line row : rows) {
+      String[] ids = row.cell("rows").split("/", -1);
+      TimeEntry above = Objects.requireNonNull(byId.get(ids[0]), ids[0]);
+      TimeEntry below = Objects.requireNonNull(byId.get(ids[1]), ids[1]);
+      assertThat(TimeSpan.toSeconds(above.time()) / TimeSpan.toSeconds(below.time()))
+          .as(row.cell("id"))
+          .isCloseTo(Double.parseDouble(row.cell("ratio")), within(0.006));
+      assertThat(above.filmCode()).isEqualTo(below.filmCode()).isEqualTo(row.cell("film"));
+    }
+  }
+
+  @Test
+  void everyPointOfEveryContrastCurveIsPlausible() {
+    assertThat(DevelopmentTimes.contrast()).hasSizeGreaterThan(20);
+    for (ContrastSeries series : DevelopmentTimes.contrast()) {
+      assertThat(series.points())
+          .as(series.id())
+          .hasSizeGreaterThan(1)
+          .allSatisfy(
+              point -> {
+                assertThat(point.seconds()).isBetween(180.0, 1800.0);
+                assertThat(point.contrast()).isBetween(0.3, 2.1);
+                assertThat(point.sd()).isBetween(0.001, 0.06);
+              });
+    }
+  }
+
+  /** A wish reaches beyond 24 °C as far as any table goes, and no further. */
+  @Test
+  void anExplicitWishReachesAsFarAsAnyTable() {
+    assertThat(wished("25C")).isInstanceOf(TimeAnswer.Estimate.class);
+    assertThat(wished("35C")).isInstanceOf(TimeAnswer.NoHonestTime.class);
+    assertThat(ask("TMY", "D-76", "stock", 400, "25C", Vessel.ROTARY))
+        .isInstanceOf(TimeAnswer.NoHonestTime.class);
+  }
+
+  private static TimeAnswer wished(String temperature) {
+    TimeAnswer.Estimate printed = estimate("TMY", "D-76", "stock", 400, "68F", Vessel.ROTARY);
+    TimeQuestion asked = printed.question();
+    return ESTIMATOR.answer(
+        new TimeQuestion(
+            asked.film(),
+            asked.format(),
+            asked.developer(),
+            asked.dilution(),
+            asked.exposureIndex(),
+            Temperature.parse(temperature),
+            asked.vessel(),
+            asked.agitation(),
+            asked.aimContrast(),
+            asked.thermometerUncertainty(),
+            true));
   }
 }

@@ -27,7 +27,16 @@ public final class ImportTimes {
    */
   public KeepOutcome from(byte[] bytes) {
     List<RowProblem> problems = new ArrayList<>();
-    Map<Integer, OwnLine> lines = TimesFile.read(TimesFile.decode(bytes), problems);
+    Map<Integer, OwnLine> lines = TimesFile.read(text(bytes), problems);
     return book.keep(lines, problems);
+  }
+
+  /**
+   * The text of such a file.
+   *
+   * @throws BadValueException when it is not UTF-8
+   */
+  public static String text(byte[] bytes) {
+    return TimesFile.decode(bytes);
   }
 }

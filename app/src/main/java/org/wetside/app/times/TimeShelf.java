@@ -1,5 +1,6 @@
 package org.wetside.app.times;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.function.Supplier;
 import org.wetside.core.development.Developer;
@@ -68,6 +69,10 @@ final class TimeShelf {
         Published.FILMS.with(films),
         Published.DEVELOPERS.with(developers),
         Published.LIBRARY.withOwn(EntryIndex.of(own)));
+  }
+
+  static Duration shortestInHandTank() {
+    return Published.LIBRARY.shortestInHandTank();
   }
 
   Supplier<Database> database() {

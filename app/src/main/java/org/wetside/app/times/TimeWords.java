@@ -9,6 +9,7 @@ import org.wetside.core.development.Refusal;
 import org.wetside.core.development.TimeAnswer;
 import org.wetside.core.development.TimeEntry;
 import org.wetside.core.development.TimeWarning;
+import org.wetside.core.development.Vessel;
 import org.wetside.core.quantity.Temperature;
 
 /** Warnings and refusals in words; the only place where they are worded. */
@@ -86,6 +87,25 @@ public final class TimeWords {
         candidates.stream()
             .map(one -> one.entry().format().word() + " " + clock(one.time()))
             .toList());
+  }
+
+  /** Which of these are short for a tank turned by hand, as a sentence; empty when none is. */
+  public static String shortInHandTank(List<TimeEntry> entries) {
+    Duration limit = TimeShelf.shortestInHandTank();
+    List<String> brief =
+        entries.stream()
+            .filter(entry -> entry.vessel() == Vessel.SMALL_TANK)
+            .filter(entry -> entry.time().compareTo(limit) < 0)
+            .map(entry -> clock(entry.time()))
+            .distinct()
+            .toList();
+    return brief.isEmpty()
+        ? ""
+        : String.join(", ", brief)
+            + " is under "
+            + clock(limit)
+            + ": in a tank turned by hand the film may come out uneven. Kept"
+            + " as printed.";
   }
 
   /** Why there is no honest time, as a sentence. */

@@ -1,10 +1,12 @@
 package org.wetside.core.development;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import org.wetside.core.quantity.TimeSpan;
 
 /** What an estimate may draw on; what is joined from several parts is joined once. */
 public final class TimeLibrary {
@@ -74,6 +76,11 @@ public final class TimeLibrary {
   /** Whether an answer could start from this film. */
   public boolean hasFilm(String filmCode) {
     return own.hasFilm(filmCode) || published.hasFilm(filmCode);
+  }
+
+  /** Under this a tank turned by hand may develop unevenly. */
+  public Duration shortestInHandTank() {
+    return TimeSpan.ofSeconds(rules.value(StepRule.Name.HAND_TANK_SHORTEST));
   }
 
   /** Labels of the dilutions an answer could start from. */
