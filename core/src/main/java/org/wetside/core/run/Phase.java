@@ -20,6 +20,20 @@ public enum Phase {
     return word;
   }
 
+  /**
+   * Reads {@link #word()} back.
+   *
+   * @throws IllegalArgumentException for any other word
+   */
+  public static Phase fromWord(String word) {
+    for (Phase phase : values()) {
+      if (phase.word.equals(word)) {
+        return phase;
+      }
+    }
+    throw new IllegalArgumentException("no such phase of a run: " + word);
+  }
+
   /** Whether nothing more is to come. */
   public boolean over() {
     return this == FINISHED || this == ABANDONED;
