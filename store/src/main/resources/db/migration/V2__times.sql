@@ -14,6 +14,7 @@ CREATE TABLE own_time (
   longest_ms INTEGER CHECK (longest_ms > time_ms),
   vessel TEXT NOT NULL,
   agitation TEXT NOT NULL,
+  agitation_as_typed TEXT NOT NULL,
   contrast TEXT NOT NULL,
   source TEXT NOT NULL,
   added_at TEXT NOT NULL,

@@ -13,7 +13,7 @@ import org.wetside.core.source.Citation;
 
 /** The user's own development times; their ids read {@code own-3}. */
 public final class OwnTimes {
-  private static final String PREFIX = "own-";
+  private static final String PREFIX = TimeEntry.OWN_PREFIX;
 
   private final Session session;
 
@@ -33,8 +33,8 @@ public final class OwnTimes {
     return PREFIX
         + session.insert(
             "INSERT INTO own_time (film, film_code, developer, dilution, exposure_index,"
-                + " temperature_c, printed_temperature, time_ms, longest_ms, vessel, agitation,"
-                + " contrast, source, added_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                + " temperature_c, printed_temperature, time_ms, longest_ms, vessel, agitation, agitation_as_typed,"
+                + " contrast, source, added_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
             film,
             entry.filmCode(),
             entry.developer(),
@@ -46,6 +46,7 @@ public final class OwnTimes {
             entry.longest(),
             entry.vessel().word(),
             entry.agitation().word(),
+            entry.note(),
             entry.contrast(),
             entry.citation().sourceId(),
             at);
@@ -98,6 +99,6 @@ public final class OwnTimes {
         Citation.of(source),
         TimeEntry.standingOfTyped(source),
         false,
-        "");
+        row.text("agitation_as_typed"));
   }
 }

@@ -94,8 +94,13 @@ final class OwnLineReader {
                 Citation.of(source),
                 standing,
                 false,
-                "")),
+                asTyped(line.agitation(), agitation))),
         List.of());
+  }
+
+  /** The leaflet's own words about agitation, kept beside the way they come to. */
+  private static String asTyped(String typed, Agitation agitation) {
+    return typed.isBlank() || agitation.isSaidBy(typed) ? "" : typed.strip();
   }
 
   private <T> Optional<T> checked(String column, Supplier<T> parse) {

@@ -22,7 +22,7 @@ final class OwnText {
         entry.printedTemperature().replace(" °", ""),
         minutes(entry),
         entry.vessel() == Vessel.NOT_STATED ? "" : entry.vessel().word(),
-        entry.agitation().word(),
+        entry.note().isEmpty() ? entry.agitation().word() : entry.note(),
         entry.contrast(),
         entry.citation().sourceId());
   }

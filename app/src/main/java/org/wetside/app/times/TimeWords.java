@@ -76,7 +76,9 @@ public final class TimeWords {
           + ".";
     }
     if (warning instanceof TimeWarning.Note note) {
-      return "Beside the row: " + note.text() + ".";
+      return note.aboutAgitation()
+          ? "Agitation in the source: " + note.text() + "."
+          : "Beside the row: " + note.text() + ".";
     }
     throw new IllegalStateException("no words for " + warning);
   }

@@ -93,7 +93,7 @@ class OwnTimesTest {
         "T-MAX 400,XTOL,1+1,400,20C,9:15,small,,,\"leaflet, 2025\"\n"
             + "T-MAX 400 (TMY),XTOL,stock,400,68F,6:00-7:30,rotary,continuous,0.58,old leaflet\n"
             + "Marsh 100,Soup,,,,10,,stand,,\n"
-            + "TRI-X 400,HC-110,B,1600,21.5C,0:45.5,tray,,,card\n");
+            + "TRI-X 400,HC-110,B,1600,21.5C,0:45.5,tray,\"30 s, then 5 s every minute\",,card\n");
     String csv = wetside.exportTimes().csv();
     try (Wetside second = Wetside.open(other, Clock.systemUTC())) {
       KeepOutcome taken = second.importTimes().from(csv.getBytes(StandardCharsets.UTF_8));

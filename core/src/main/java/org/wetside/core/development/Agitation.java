@@ -42,23 +42,55 @@ public enum Agitation {
   }
 
   /**
-   * Reads {@link #word()}; empty means ordinary.
+   * Reads {@link #word()}, or a leaflet's own words: {@code 30 s, then 5 s every minute}, {@code
+   * rotary}, {@code semi-stand, one turn half way}. Empty means ordinary.
    *
    * @throws BadValueException for anything else
    */
   public static Agitation parse(String text) {
-    String bare = text.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
+    String bare = text.strip().toLowerCase(Locale.ROOT);
+    String word = bare.replace(' ', '-');
+    for (Agitation agitation : values()) {
+      if (agitation.word.equals(word)) {
+        return agitation;
+      }
+    }
     if (bare.isEmpty()) {
       return ORDINARY;
     }
-    for (Agitation agitation : values()) {
-      if (agitation.word.equals(bare)) {
-        return agitation;
-      }
+    if (hasAny(bare, "two-bath", "two bath")) {
+      return TWO_BATH;
+    }
+    if (hasAny(bare, "stand")) {
+      return bare.contains("semi") ? SEMI_STAND : STAND;
+    }
+    if (hasAny(bare, "continu", "rotary", "rotat", "constant")) {
+      return CONTINUOUS;
+    }
+    if (bare.contains("monobath")) {
+      return MONOBATH;
+    }
+    if (hasAny(bare, "every", "each", "inver", "interval", "tilt", "per min")) {
+      return ORDINARY;
     }
     throw new BadValueException(
         "agitation",
         text.strip(),
-        "write ordinary, continuous, stand, semi-stand, two-bath or monobath");
+        "write ordinary, continuous, stand, semi-stand, two-bath or monobath, or how often, such as"
+            + " 5 s every minute");
+  }
+
+  private static boolean hasAny(String text, String... parts) {
+    for (String part : parts) {
+      if (text.contains(part)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the text is exactly {@link #word()} of this way. */
+  public boolean isSaidBy(String text) {
+    return text.strip().equalsIgnoreCase(word);
   }
 }

@@ -28,7 +28,8 @@ import org.wetside.core.source.Standing;
  * @param citation where it stands; for own entries what the user typed
  * @param standing how it is known
  * @param transcribed whether it was read in another person's transcription
- * @param note what one must know beside it; may be empty
+ * @param note what one must know beside it, of an own entry how its source says to agitate; may be
+ *     empty
  */
 public record TimeEntry(
     String id,
@@ -49,6 +50,14 @@ public record TimeEntry(
     Standing standing,
     boolean transcribed,
     String note) {
+  /** How the ids of the user's own entries begin. */
+  public static final String OWN_PREFIX = "own-";
+
+  /** Whether it is the user's own. */
+  public boolean isOwn() {
+    return id.startsWith(OWN_PREFIX);
+  }
+
   /** A line typed in with its source is published; without one it is from memory. */
   public static Standing standingOfTyped(String source) {
     return source.isBlank() ? Standing.FROM_MEMORY : Standing.PUBLISHED;

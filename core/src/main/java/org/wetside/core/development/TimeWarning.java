@@ -46,6 +46,6 @@ public sealed interface TimeWarning
   /** Common practice takes more off for rotary than the published pairs do. */
   record RotaryPracticeDiffers(Duration low, Duration high) implements TimeWarning {}
 
-  /** A remark that stands beside the row. */
-  record Note(String text) implements TimeWarning {}
+  /** A remark that stands beside the row; of an own entry, how its source says to agitate. */
+  record Note(String text, boolean aboutAgitation) implements TimeWarning {}
 }

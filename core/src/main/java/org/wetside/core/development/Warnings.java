@@ -45,7 +45,7 @@ final class Warnings {
     longerForContrast();
     rotaryPractice();
     if (!taken.entry().note().isEmpty()) {
-      warnings.add(new TimeWarning.Note(taken.entry().note()));
+      warnings.add(new TimeWarning.Note(taken.entry().note(), taken.entry().isOwn()));
     }
     return List.copyOf(warnings);
   }

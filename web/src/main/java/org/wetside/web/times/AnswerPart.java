@@ -105,7 +105,7 @@ public record AnswerPart(
 
   private static String from(TimeAnswer.Estimate estimate) {
     TimeEntry start = estimate.headline().entry();
-    if (start.id().startsWith("own-") && estimate.basis().size() == 1) {
+    if (start.isOwn() && estimate.basis().size() == 1) {
       String source = start.citation().sourceId();
       return source.isEmpty() ? "as you typed it, without a source" : "as typed from " + source;
     }
@@ -163,7 +163,7 @@ public record AnswerPart(
   }
 
   private static String name(TimeEntry entry) {
-    return entry.id().startsWith("own-") && !entry.citation().sourceId().isEmpty()
+    return entry.isOwn() && !entry.citation().sourceId().isEmpty()
         ? entry.citation().sourceId()
         : "from "
             + entry.dilution().label()
