@@ -90,10 +90,10 @@ public record LeafletGrid(FilledForm form) {
     return form.message(name);
   }
 
-  /** Every message, for the list under the grid. */
+  /** What is wrong with cells of the grid, for the list under it. */
   public List<String> messages() {
     return form.messages().entrySet().stream()
-        .filter(message -> !message.getKey().equals(FilledForm.WHOLE))
+        .filter(message -> message.getKey().matches("grid-(temp|head|minutes)-[\\d-]+"))
         .map(Map.Entry::getValue)
         .distinct()
         .toList();
