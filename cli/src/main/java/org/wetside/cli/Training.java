@@ -32,7 +32,13 @@ public final class Training {
               "--temp",
               "21C",
               "--vessel",
-              "rotary"));
+              "rotary"),
+          List.of("times", "--add", "TRI-X 400", "XTOL", "--minutes", "9:00", "--temp", "20C"),
+          List.of("times"),
+          List.of(
+              "time", "TRI-X 400", "D-76", "--dilution", "stock", "--ei", "800", "--temp", "20C"),
+          List.of(
+              "time", "TRI-X 400", "D-76", "--dilution", "stock", "--ei", "400", "--temp", "30C"));
 
   private Training() {}
 

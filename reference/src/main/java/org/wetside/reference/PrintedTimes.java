@@ -2,7 +2,9 @@ package org.wetside.reference;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.wetside.core.development.Agitation;
 import org.wetside.core.development.FilmFormat;
@@ -21,13 +23,14 @@ final class PrintedTimes {
 
   static List<TimeEntry> read(String name) {
     List<TimeEntry> entries = new ArrayList<>();
+    Map<String, Dilution> dilutions = new HashMap<>();
     for (CsvText.Line row : CsvText.read(name).lines()) {
-      add(row, entries);
+      add(row, dilutions.computeIfAbsent(row.cell("dilution"), Dilution::parse), entries);
     }
     return entries;
   }
 
-  private static void add(CsvText.Line row, List<TimeEntry> entries) {
+  private static void add(CsvText.Line row, Dilution dilution, List<TimeEntry> entries) {
     String[] ids = row.cell("id").split("-", -1);
     char letter = ids[0].charAt(0);
     int number = Integer.parseInt(ids[0].substring(1));
@@ -37,7 +40,6 @@ final class PrintedTimes {
     if (temperatures.length != minutes.length) {
       throw new IllegalStateException(row.file() + ".csv: minutes and temperatures differ: " + row);
     }
-    Dilution dilution = Dilution.parse(row.cell("dilution"));
     String index = row.cell("ei");
     Optional<ExposureIndex> exposureIndex =
         index.isEmpty()

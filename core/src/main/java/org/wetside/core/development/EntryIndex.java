@@ -1,83 +1,30 @@
 package org.wetside.core.development;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** Entries grouped once into series and found by film and developer. */
+/**
+ * Entries found by film and developer, grouped into series when a film is first asked for: a short
+ * command groups one film, not all.
+ */
 public final class EntryIndex {
-  /** What the entries of one series have in common. */
-  private record Conditions(
-      String film,
-      String developer,
-      String dilution,
-      double index,
-      Vessel vessel,
-      Agitation agitation,
-      FilmFormat format,
-      String source,
-      String contrast) {
-    static Conditions of(TimeEntry entry) {
-      return new Conditions(
-          entry.filmCode(),
-          entry.developer(),
-          entry.dilution().label(),
-          entry.exposureIndex().map(index -> index.isoArithmetic()).orElse(0.0),
-          entry.vessel(),
-          entry.agitation(),
-          entry.format(),
-          entry.citation().sourceId(),
-          entry.contrast());
-    }
-  }
-
   private static final EntryIndex EMPTY = new EntryIndex(List.of());
 
   private final List<TimeEntry> entries;
-  private final Map<String, List<TimeSeries>> byFilm = new HashMap<>();
-  private final Map<String, List<TimeSeries>> byDeveloper = new HashMap<>();
-  private final List<TimeSeries> series = new ArrayList<>();
+  private final Map<String, List<TimeEntry>> entriesOfFilm = new LinkedHashMap<>();
+  private final Map<String, List<TimeSeries>> seriesOfFilm = new ConcurrentHashMap<>();
 
   private EntryIndex(List<TimeEntry> entries) {
     this.entries = List.copyOf(entries);
-    Map<Conditions, List<List<TimeEntry>>> groups = new LinkedHashMap<>();
     for (TimeEntry entry : this.entries) {
-      if (entry.temperature().isPresent()) {
-        place(entry, groups.computeIfAbsent(Conditions.of(entry), key -> new ArrayList<>()));
-      }
-    }
-    for (List<List<TimeEntry>> sameConditions : groups.values()) {
-      for (List<TimeEntry> group : sameConditions) {
-        add(new TimeSeries(group));
-      }
+      entriesOfFilm.computeIfAbsent(entry.filmCode(), film -> new ArrayList<>()).add(entry);
     }
   }
 
-  /** A second time at one temperature begins a series of its own: it is not averaged. */
-  private static void place(TimeEntry entry, List<List<TimeEntry>> groups) {
-    double celsius = entry.temperature().orElseThrow().celsius();
-    for (List<TimeEntry> group : groups) {
-      if (group.stream()
-          .noneMatch(
-              other ->
-                  Math.abs(other.temperature().orElseThrow().celsius() - celsius)
-                      < TimeSeries.SAME_TEMPERATURE_K)) {
-        group.add(entry);
-        return;
-      }
-    }
-    groups.add(new ArrayList<>(List.of(entry)));
-  }
-
-  private void add(TimeSeries one) {
-    series.add(one);
-    byFilm.computeIfAbsent(one.first().filmCode(), key -> new ArrayList<>()).add(one);
-    byDeveloper.computeIfAbsent(one.first().developer(), key -> new ArrayList<>()).add(one);
-  }
-
-  /** Groups the entries. */
+  /** Of these entries. */
   public static EntryIndex of(List<TimeEntry> entries) {
     return new EntryIndex(entries);
   }
@@ -94,25 +41,91 @@ public final class EntryIndex {
 
   /** Whether any entry is of this film. */
   public boolean hasFilm(String filmCode) {
-    return entries.stream().anyMatch(entry -> entry.filmCode().equals(filmCode));
+    return entriesOfFilm.containsKey(filmCode);
   }
 
   /** Whether any entry is of this film in this developer. */
   public boolean has(String filmCode, String developer) {
-    return entries.stream()
-        .anyMatch(
-            entry -> entry.filmCode().equals(filmCode) && entry.developer().equals(developer));
+    for (TimeEntry entry : entriesOfFilm.getOrDefault(filmCode, List.of())) {
+      if (entry.developer().equals(developer)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   List<TimeSeries> series() {
-    return series;
+    List<TimeSeries> all = new ArrayList<>();
+    for (String film : entriesOfFilm.keySet()) {
+      all.addAll(ofFilm(film));
+    }
+    return all;
   }
 
   List<TimeSeries> ofFilm(String filmCode) {
-    return byFilm.getOrDefault(filmCode, List.of());
+    return seriesOfFilm.computeIfAbsent(
+        filmCode, film -> grouped(entriesOfFilm.getOrDefault(film, List.of())));
   }
 
   List<TimeSeries> ofDeveloper(String developer) {
-    return byDeveloper.getOrDefault(developer, List.of());
+    List<TimeSeries> its = new ArrayList<>();
+    for (TimeSeries one : series()) {
+      if (one.first().developer().equals(developer)) {
+        its.add(one);
+      }
+    }
+    return its;
+  }
+
+  private static List<TimeSeries> grouped(List<TimeEntry> ofOneFilm) {
+    Map<String, List<List<TimeEntry>>> groups = new LinkedHashMap<>();
+    for (TimeEntry entry : ofOneFilm) {
+      if (entry.temperature().isPresent()) {
+        place(entry, groups.computeIfAbsent(conditions(entry), key -> new ArrayList<>()));
+      }
+    }
+    List<TimeSeries> series = new ArrayList<>();
+    for (List<List<TimeEntry>> sameConditions : groups.values()) {
+      for (List<TimeEntry> group : sameConditions) {
+        series.add(new TimeSeries(group));
+      }
+    }
+    return List.copyOf(series);
+  }
+
+  /** What the entries of one series of a film have in common, written together. */
+  private static String conditions(TimeEntry entry) {
+    StringBuilder key = new StringBuilder(entry.developer());
+    key.append('|').append(entry.dilution().label());
+    if (entry.exposureIndex().isPresent()) {
+      key.append('|').append(entry.exposureIndex().get().isoArithmetic());
+    }
+    key.append('|').append(entry.vessel().ordinal());
+    key.append('|').append(entry.agitation().ordinal());
+    key.append('|').append(entry.format().ordinal());
+    key.append('|').append(entry.citation().sourceId());
+    return key.append('|').append(entry.contrast()).toString();
+  }
+
+  /** A second time at one temperature begins a series of its own: it is not averaged. */
+  private static void place(TimeEntry entry, List<List<TimeEntry>> groups) {
+    for (List<TimeEntry> group : groups) {
+      if (!holdsTemperatureOf(entry, group)) {
+        group.add(entry);
+        return;
+      }
+    }
+    groups.add(new ArrayList<>(List.of(entry)));
+  }
+
+  private static boolean holdsTemperatureOf(TimeEntry entry, List<TimeEntry> group) {
+    double celsius = entry.temperature().orElseThrow().celsius();
+    for (TimeEntry other : group) {
+      double away = other.temperature().orElseThrow().celsius() - celsius;
+      if (Math.abs(away) < TimeSeries.SAME_TEMPERATURE_K) {
+        return true;
+      }
+    }
+    return false;
   }
 }
