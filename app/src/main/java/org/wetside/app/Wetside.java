@@ -3,6 +3,10 @@ package org.wetside.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.bench.Alarm;
+import org.wetside.app.bench.Bench;
+import org.wetside.app.bench.StartRun;
+import org.wetside.app.bench.ThreadAlarm;
 import org.wetside.app.equipment.KeepTanks;
 import org.wetside.app.equipment.KeepThermometers;
 import org.wetside.app.home.Home;
@@ -31,6 +35,7 @@ public final class Wetside implements AutoCloseable {
   private final Clock clock;
   private final @Nullable HomeLock lock;
   private @Nullable Database database;
+  private @Nullable Bench bench;
 
   private Wetside(Home home, Clock clock, @Nullable HomeLock lock) {
     this.home = home;
@@ -139,6 +144,30 @@ public final class Wetside implements AutoCloseable {
     return new WithdrawTime(this::database, clock);
   }
 
+  /** The conductor of this home's runs; there is one. */
+  public synchronized Bench bench() {
+    Bench conductor = bench;
+    if (conductor == null) {
+      conductor = new Bench(this::database, clock, new ThreadAlarm(clock));
+      bench = conductor;
+    }
+    return conductor;
+  }
+
+  /** The conductor woken by another alarm: for whoever holds the clock in hand. */
+  public synchronized Bench benchWith(Alarm alarm) {
+    if (bench != null) {
+      throw new IllegalStateException("the Bench of this home is already open");
+    }
+    bench = new Bench(this::database, clock, alarm);
+    return bench;
+  }
+
+  /** Opens a run for a load. */
+  public StartRun startRun() {
+    return new StartRun(this::database, clock, bench());
+  }
+
   /** The database, opened at the first call. */
   synchronized Database database() {
     Database open = database;
@@ -168,6 +197,9 @@ public final class Wetside implements AutoCloseable {
   @Override
   public synchronized void close() {
     try {
+      if (bench != null) {
+        bench.close();
+      }
       if (database != null) {
         database.close();
       }

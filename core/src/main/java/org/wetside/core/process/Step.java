@@ -128,6 +128,23 @@ public record Step(
         source);
   }
 
+  /** The same step from another bottle, its liquid going there after use. */
+  public Step withBottle(Optional<String> letter, AfterUse goesTo) {
+    return new Step(
+        kind,
+        letter,
+        duration,
+        pourIn,
+        drainLead,
+        agitation,
+        band,
+        goesTo,
+        light,
+        lengthenTo,
+        standing,
+        source);
+  }
+
   private static void requireBetween(
       StepKind kind, String thing, Duration given, Duration low, Duration high) {
     if (given.compareTo(low) < 0 || given.compareTo(high) > 0) {

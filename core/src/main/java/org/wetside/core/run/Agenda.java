@@ -40,7 +40,19 @@ public final class Agenda {
       return due(
           moments.end(), now + 1, new Happening.StepBegun(Moment.POUR, Origin.PLANNED, true));
     }
-    return due(moments.end(), now, new Happening.Finished(Origin.PLANNED));
+    // Whoever took the planned end back ends the run by hand: it is not written a second time.
+    return endWasTakenBack(state)
+        ? Optional.empty()
+        : due(moments.end(), now, new Happening.Finished(Origin.PLANNED));
+  }
+
+  private static boolean endWasTakenBack(RunState state) {
+    return state.events().stream()
+        .anyMatch(
+            event ->
+                event.what() instanceof Happening.Finished end
+                    && end.planned()
+                    && state.takenBack().contains(event.id()));
   }
 
   private static boolean waitsAfter(RunState state, int step) {

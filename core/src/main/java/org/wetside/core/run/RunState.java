@@ -1,5 +1,6 @@
 package org.wetside.core.run;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -116,10 +117,19 @@ public record RunState(
     return index > 0 && plan.has(index) && plan.step(index - 1).lengthenTo().isPresent();
   }
 
-  /** The latest stored moment that concerns a step. */
+  /** How much longer a step may still be made; zero when not at all. */
+  public Duration canStillAdd(int index) {
+    return TimeRules.canStillAdd(this, index);
+  }
+
+  /**
+   * The latest stored moment that concerns a step. Gaps and missed cues do not count: they say who
+   * was absent, not what happened in the tank.
+   */
   public Optional<Instant> lastMomentOf(int step) {
     return events.stream()
         .filter(event -> event.step() == step)
+        .filter(event -> event.kind() != EventKind.GAP && event.kind() != EventKind.CUE_MISSED)
         .map(RunEvent::occurredAt)
         .max(Instant::compareTo);
   }

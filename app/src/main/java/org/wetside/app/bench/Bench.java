@@ -1,0 +1,331 @@
+package org.wetside.app.bench;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.LongConsumer;
+import java.util.function.Supplier;
+import org.wetside.core.plan.LoadState;
+import org.wetside.core.run.Agenda;
+import org.wetside.core.run.EventKind;
+import org.wetside.core.run.Hands;
+import org.wetside.core.run.Happening;
+import org.wetside.core.run.Judge;
+import org.wetside.core.run.Outcome;
+import org.wetside.core.run.Phase;
+import org.wetside.core.run.RunEvent;
+import org.wetside.core.run.RunState;
+import org.wetside.core.run.Settled;
+import org.wetside.core.thermal.Reading;
+import org.wetside.core.thermal.Thermometer;
+import org.wetside.store.Database;
+import org.wetside.store.Loads;
+import org.wetside.store.Runs;
+import org.wetside.store.Session;
+import org.wetside.store.Thermometers;
+
+/**
+ * The conductor: holds the runs that are under way, writes what the plan says when it is due, takes
+ * what screens send, and tells them of every change. An event is on disk before it is answered.
+ */
+public final class Bench implements AutoCloseable {
+  /** How often a sign of life is left while a run goes on. */
+  private static final Duration PULSE = Duration.ofSeconds(5);
+
+  private static final int RUNS_TO_LEARN_FROM = 20;
+
+  private final Supplier<Database> database;
+  private final Clock clock;
+  private final Alarm alarm;
+  private final Map<Long, LiveRun> live = new HashMap<>();
+  private final Map<Long, Hands> hands = new HashMap<>();
+  private final List<LongConsumer> watchers = new CopyOnWriteArrayList<>();
+  private Instant lastPulse = Instant.EPOCH;
+
+  /**
+   * @param database where runs are kept
+   * @param clock the wall clock, monotonic while this process lives
+   * @param alarm wakes the conductor when the plan has something due
+   */
+  public Bench(Supplier<Database> database, Clock clock, Alarm alarm) {
+    this.database = database;
+    this.clock = clock;
+    this.alarm = alarm;
+  }
+
+  /**
+   * Takes up every run that was under way when the program last ended. The plan went on by the
+   * clock meanwhile; what was missed is written down.
+   */
+  public synchronized void resume() {
+    Instant now = now();
+    Optional<Instant> lastAlive = database.get().read(session -> new Runs(session).lastAlive());
+    List<Long> underWay = database.get().read(session -> new Runs(session).underWay());
+    for (long id : underWay) {
+      LiveRun run = hold(id);
+      if (run.state().phase() != Phase.READY) {
+        Outage.of(run.state(), lastAlive, now).ifPresent(outage -> writeOutage(id, outage));
+        advance(id);
+      }
+    }
+    rearm();
+  }
+
+  /** Tells a screen's line of every change, by the run's number, until the returned closes. */
+  public AutoCloseable watch(LongConsumer watcher) {
+    watchers.add(watcher);
+    return () -> watchers.remove(watcher);
+  }
+
+  /**
+   * Where a run stands.
+   *
+   * @throws NoSuchRunException when there is none
+   */
+  public synchronized BenchSnapshot look(long id) {
+    advance(id);
+    rearm();
+    return snapshot(id);
+  }
+
+  /** The newest runs, at most so many, each as it stands. */
+  public synchronized List<BenchSnapshot> newest(int most) {
+    return database.get().read(session -> new Runs(session).newest(most)).stream()
+        .map(card -> look(card.id()))
+        .toList();
+  }
+
+  /**
+   * Takes what a screen sends.
+   *
+   * @throws NoSuchRunException when there is no such run
+   */
+  public synchronized Answer take(long id, SentEvent sent) {
+    advance(id);
+    RunState state = hold(id).state();
+    Optional<RunEvent> known = state.event(sent.id());
+    if (known.isPresent()) {
+      String noted = state.notedBecause().get(sent.id());
+      return answer(id, noted == null ? new Outcome.Applied() : new Outcome.Noted(noted));
+    }
+    RunEvent event = settled(state, sent);
+    Outcome outcome = Judge.of(state, event);
+    if (outcome instanceof Outcome.Applied || outcome instanceof Outcome.Noted) {
+      store(id, event, outcome);
+      advance(id);
+      tell(id);
+    }
+    rearm();
+    return answer(id, outcome);
+  }
+
+  @Override
+  public synchronized void close() {
+    alarm.close();
+    if (goesOn()) {
+      pulse(now());
+    }
+  }
+
+  /** A run that has just been opened. */
+  synchronized BenchSnapshot opened(long id) {
+    tell(id);
+    return snapshot(id);
+  }
+
+  private Answer answer(long id, Outcome outcome) {
+    return new Answer(outcome, snapshot(id));
+  }
+
+  private BenchSnapshot snapshot(long id) {
+    LiveRun run = hold(id);
+    BenchSnapshot snapshot =
+        BenchSnapshot.of(run, hands.computeIfAbsent(id, unused -> learned(run)), now());
+    if (run.state().phase().over()) {
+      live.remove(id);
+      hands.remove(id);
+    }
+    return snapshot;
+  }
+
+  private Hands learned(LiveRun run) {
+    return database
+        .get()
+        .read(session -> LearnedHands.with(session, run.card().tank(), RUNS_TO_LEARN_FROM));
+  }
+
+  private RunEvent settled(RunState state, SentEvent sent) {
+    Instant received = now();
+    int step = sent.step().orElse(Math.max(0, state.current()));
+    Instant occurred = sent.occurredAt().truncatedTo(ChronoUnit.MILLIS);
+    return new RunEvent(
+        sent.id(),
+        state.sequence() + 1,
+        step,
+        corrected(sent.what()),
+        Settled.moment(state, step, occurred, received),
+        received,
+        sent.screen(),
+        sent.key());
+  }
+
+  private Happening corrected(Happening what) {
+    if (!(what instanceof Happening.ReadingTaken raw)) {
+      return what;
+    }
+    Thermometer thermometer =
+        database
+            .get()
+            .read(session -> new Thermometers(session).find(raw.thermometer()))
+            .orElseGet(() -> Thermometer.unchecked(raw.thermometer()));
+    Reading reading = thermometer.read(raw.raw());
+    return new Happening.ReadingTaken(
+        raw.thermometer(), reading.raw(), reading.corrected(), raw.confirmed());
+  }
+
+  /** Writes everything of the plan that is due by now. */
+  private void advance(long id) {
+    Instant now = now();
+    boolean moved = false;
+    for (Optional<Agenda.Due> due = due(id, now); due.isPresent(); due = due(id, now)) {
+      RunState state = hold(id).state();
+      Agenda.Due next = due.get();
+      RunEvent event =
+          new RunEvent(
+              "plan-" + (state.sequence() + 1),
+              state.sequence() + 1,
+              next.step(),
+              next.what(),
+              Settled.moment(state, next.step(), next.at(), now),
+              now,
+              RunEvent.CONDUCTOR,
+              "");
+      Outcome outcome = Judge.of(state, event);
+      if (!(outcome instanceof Outcome.Applied)) {
+        throw new IllegalStateException("the plan cannot go on with " + event + ": " + outcome);
+      }
+      store(id, event, outcome);
+      moved = true;
+    }
+    if (moved) {
+      tell(id);
+    }
+  }
+
+  private Optional<Agenda.Due> due(long id, Instant now) {
+    return Agenda.next(hold(id).state()).filter(next -> !next.at().isAfter(now));
+  }
+
+  private void writeOutage(long id, Outage outage) {
+    for (Outage.Missed missed : outage.happenings()) {
+      RunState state = hold(id).state();
+      RunEvent event =
+          new RunEvent(
+              "away-" + (state.sequence() + 1),
+              state.sequence() + 1,
+              missed.step(),
+              missed.what(),
+              missed.at(),
+              now(),
+              RunEvent.CONDUCTOR,
+              "");
+      store(id, event, Judge.of(state, event));
+    }
+  }
+
+  private void store(long id, RunEvent event, Outcome outcome) {
+    LiveRun before = hold(id);
+    LiveRun after = before.after(event);
+    database
+        .get()
+        .change(
+            session -> {
+              new Runs(session).append(id, event, after.state());
+              if (outcome instanceof Outcome.Applied) {
+                settle(session, before, after, event);
+              }
+            });
+    live.put(id, after);
+  }
+
+  private static void settle(Session session, LiveRun before, LiveRun after, RunEvent event) {
+    Instant at = event.occurredAt();
+    boolean wasOver = before.state().phase().over();
+    boolean isOver = after.state().phase().over();
+    if (event.kind() == EventKind.STARTED) {
+      after.card().load().ifPresent(load -> new Loads(session).move(load, LoadState.RUNNING));
+    } else if (isOver && !wasOver) {
+      Settlement settlement = new Settlement(session, after);
+      if (after.state().phase() == Phase.FINISHED) {
+        settlement.finish(at);
+      } else {
+        settlement.abandon(at);
+      }
+    } else if (wasOver && !isOver) {
+      new Settlement(session, before).reopen(at);
+    }
+  }
+
+  private LiveRun hold(long id) {
+    LiveRun held = live.get(id);
+    if (held == null) {
+      held =
+          database
+              .get()
+              .read(session -> LiveRun.load(session, id))
+              .orElseThrow(() -> new NoSuchRunException(id));
+      live.put(id, held);
+    }
+    return held;
+  }
+
+  private boolean goesOn() {
+    return live.values().stream()
+        .map(run -> run.state().phase())
+        .anyMatch(phase -> phase == Phase.RUNNING || phase == Phase.WAITING);
+  }
+
+  private synchronized void ring() {
+    Instant now = now();
+    for (long id : List.copyOf(live.keySet())) {
+      advance(id);
+    }
+    if (goesOn() && !now.isBefore(lastPulse.plus(PULSE))) {
+      pulse(now);
+    }
+    rearm();
+  }
+
+  private void pulse(Instant now) {
+    database.get().change(session -> new Runs(session).alive(now));
+    lastPulse = now;
+  }
+
+  private void rearm() {
+    Optional<Instant> next =
+        live.values().stream()
+            .flatMap(run -> Agenda.next(run.state()).stream())
+            .map(Agenda.Due::at)
+            .min(Instant::compareTo);
+    if (next.isPresent()) {
+      Instant beat = lastPulse.plus(PULSE);
+      alarm.set(next.get().isBefore(beat) ? next.get() : beat, this::ring);
+    }
+  }
+
+  private void tell(long id) {
+    for (LongConsumer watcher : watchers) {
+      watcher.accept(id);
+    }
+  }
+
+  private Instant now() {
+    return clock.instant().truncatedTo(ChronoUnit.MILLIS);
+  }
+}

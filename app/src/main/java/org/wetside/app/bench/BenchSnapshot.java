@@ -1,0 +1,80 @@
+package org.wetside.app.bench;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.wetside.core.process.Cue;
+import org.wetside.core.process.CueSheet;
+import org.wetside.core.quantity.Volume;
+import org.wetside.core.run.Hands;
+import org.wetside.core.run.Phase;
+import org.wetside.core.run.Placement;
+import org.wetside.core.run.RunCard;
+import org.wetside.core.run.RunState;
+
+/**
+ * Where a run stands at one moment, with everything a screen draws from.
+ *
+ * @param now the server's moment
+ * @param card its head
+ * @param state the fold over its events
+ * @param moments every moment, happened and expected
+ * @param planned the same as planned when the run started
+ * @param cues all cues at the moments of {@link #moments}
+ * @param keys what may be pressed, now or later
+ * @param hands what is known of pouring and draining with this tank
+ * @param taken for each step what its bottle gives
+ */
+public record BenchSnapshot(
+    Instant now,
+    RunCard card,
+    RunState state,
+    Placement moments,
+    Placement planned,
+    List<Cue> cues,
+    List<Key> keys,
+    Hands hands,
+    List<Optional<Volume>> taken) {
+  public BenchSnapshot {
+    cues = List.copyOf(cues);
+    keys = List.copyOf(keys);
+    taken = List.copyOf(taken);
+  }
+
+  static BenchSnapshot of(LiveRun run, Hands hands, Instant now) {
+    RunState state = run.state();
+    Placement moments = Placement.of(state, now);
+    return new BenchSnapshot(
+        now,
+        run.card(),
+        state,
+        moments,
+        Placement.planned(state.plan(), moments.start()),
+        CueSheet.along(moments.offsets(state.plan()), run.card().tank()),
+        Keys.of(state, moments, now),
+        hands,
+        run.taken());
+  }
+
+  /** Whether all instants are as if the first pour were now. */
+  public boolean provisional() {
+    return state.startedAt().isEmpty();
+  }
+
+  /** When a cue is due. */
+  public Instant at(Cue cue) {
+    return moments.start().plus(cue.at());
+  }
+
+  /** When the film hangs, or hung. */
+  public Instant endsAt() {
+    return state.endedAt().orElse(moments.end());
+  }
+
+  /** While waiting, the moment at which the bath reaches its limit and the plan goes on. */
+  public Optional<Instant> waitingUntil() {
+    return state.phase() == Phase.WAITING
+        ? Optional.of(moments.steps().get(state.current()).end())
+        : Optional.empty();
+  }
+}

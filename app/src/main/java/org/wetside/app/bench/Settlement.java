@@ -1,0 +1,137 @@
+package org.wetside.app.bench;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.wetside.core.bath.UnitOfUse;
+import org.wetside.core.plan.LoadState;
+import org.wetside.core.plan.RollState;
+import org.wetside.core.process.Step;
+import org.wetside.core.quantity.Volume;
+import org.wetside.core.run.Happening;
+import org.wetside.core.run.RollInTank;
+import org.wetside.core.run.RunCard;
+import org.wetside.core.run.RunEvent;
+import org.wetside.core.run.RunState;
+import org.wetside.store.Bottles;
+import org.wetside.store.Loads;
+import org.wetside.store.RollSearch;
+import org.wetside.store.Rolls;
+import org.wetside.store.Session;
+
+/**
+ * What the end of a run does to everything else, in the transaction that stores the end: bottles
+ * are debited, rolls become negatives, their record becomes findable. Taking the end back undoes
+ * it.
+ */
+final class Settlement {
+  /** Liquid that stays on one roll and its reel and never comes back (from memory, editable). */
+  private static final double CARRY_OUT_ML = 10;
+
+  private final Session session;
+  private final LiveRun run;
+
+  Settlement(Session session, LiveRun run) {
+    this.session = session;
+    this.run = run;
+  }
+
+  /** All steps were done. */
+  void finish(Instant at) {
+    move(false, at);
+    new Rolls(session).markProcessed(numbers(), at);
+    run.card().load().ifPresent(load -> new Loads(session).move(load, LoadState.DONE));
+    keepWords();
+  }
+
+  /** The end was taken back. */
+  void reopen(Instant at) {
+    move(true, at);
+    new Rolls(session).move(numbers(), RollState.LOADED);
+    run.card().load().ifPresent(load -> new Loads(session).move(load, LoadState.RUNNING));
+  }
+
+  /** Given up before the end: what was poured is gone, and the rolls are the owner's to judge. */
+  void abandon(Instant at) {
+    if (run.state().startedAt().isPresent()) {
+      move(false, at);
+      new Rolls(session).markProcessed(numbers(), at);
+      run.card().load().ifPresent(load -> new Loads(session).move(load, LoadState.DONE));
+      keepWords();
+    } else {
+      new Rolls(session).move(numbers(), RollState.LOADED);
+      run.card().load().ifPresent(load -> new Loads(session).move(load, LoadState.PLANNED));
+    }
+  }
+
+  private List<String> numbers() {
+    return run.card().rolls().stream().map(RollInTank::number).toList();
+  }
+
+  private void move(boolean back, Instant at) {
+    Bottles bottles = new Bottles(session);
+    String identity = Long.toString(run.card().id());
+    for (int i = 0; i <= run.state().current() && i < run.taken().size(); i++) {
+      Step step = run.state().plan().step(i);
+      Optional<Volume> taken = run.taken().get(i);
+      if (taken.isEmpty() || step.bottle().isEmpty() || !onShelf(bottles, step)) {
+        continue;
+      }
+      String letter = step.bottle().get();
+      Volume returned = returned(step, taken.get());
+      if (back) {
+        bottles.giveBack(letter, taken.get().minus(returned), identity, at);
+      } else {
+        bottles.debit(letter, taken.get(), film(), identity, at);
+        if (returned.millilitres() > 0) {
+          bottles.giveBack(letter, returned, identity, at);
+        }
+      }
+    }
+  }
+
+  private static boolean onShelf(Bottles bottles, Step step) {
+    return step.bottle().flatMap(bottles::find).isPresent();
+  }
+
+  private Volume returned(Step step, Volume taken) {
+    if (step.afterUse().bottle().isEmpty()) {
+      return Volume.ZERO;
+    }
+    double back = taken.millilitres() - CARRY_OUT_ML * film().rolls();
+    return Volume.ofMillilitres(Math.max(0, back));
+  }
+
+  private UnitOfUse film() {
+    UnitOfUse sum = UnitOfUse.NONE;
+    for (RollInTank roll : run.card().rolls()) {
+      sum = sum.plus(roll.amount());
+    }
+    return sum;
+  }
+
+  private void keepWords() {
+    RunCard card = run.card();
+    RunState state = run.state();
+    List<String> words = new ArrayList<>();
+    words.add(card.name());
+    words.add(card.tank());
+    words.add(card.processName());
+    words.add(state.startedAt().map(Instant::toString).orElse("").replaceFirst("T.*", ""));
+    state.plan().steps().forEach(step -> step.bottle().ifPresent(b -> words.add("bottle " + b)));
+    for (RunEvent event : state.applied()) {
+      if (event.what() instanceof Happening.Mishap mishap) {
+        words.add(mishap.what());
+      } else if (event.what() instanceof Happening.Note note) {
+        words.add(note.text());
+      }
+    }
+    String record = words.stream().filter(word -> !word.isBlank()).collect(Collectors.joining(" "));
+    RollSearch search = new RollSearch(session);
+    for (String number : numbers()) {
+      search.keepRecord(number, card.developer() + " " + card.dilution().label(), record);
+    }
+  }
+}

@@ -1,0 +1,137 @@
+package org.wetside.app.bench;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.wetside.app.CannotDoException;
+import org.wetside.core.plan.Load;
+import org.wetside.core.plan.LoadState;
+import org.wetside.core.plan.Roll;
+import org.wetside.core.process.FilmProcess;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Volume;
+import org.wetside.core.run.Hands;
+import org.wetside.core.run.RollInTank;
+import org.wetside.core.run.RunCard;
+import org.wetside.reference.BuiltInProcesses;
+import org.wetside.store.Bottles;
+import org.wetside.store.Database;
+import org.wetside.store.Loads;
+import org.wetside.store.Processes;
+import org.wetside.store.Rolls;
+import org.wetside.store.Runs;
+import org.wetside.store.Session;
+
+/**
+ * Opens a run for a load: copies all it needs, so that nothing that changes later changes the
+ * record. Nothing is poured by it; the first pour is an event.
+ */
+public final class StartRun {
+  private static final int RUNS_TO_LEARN_FROM = 20;
+
+  private final Supplier<Database> database;
+  private final Clock clock;
+  private final Bench bench;
+
+  /**
+   * @param database where loads and runs are kept
+   * @param clock when it is opened
+   * @param bench the conductor that leads it
+   */
+  public StartRun(Supplier<Database> database, Clock clock, Bench bench) {
+    this.database = database;
+    this.clock = clock;
+    this.bench = bench;
+  }
+
+  /**
+   * Opens the run of a load; the one that is already open when there is one.
+   *
+   * @throws BadValueException when there is no such load, or its process or a roll is gone
+   * @throws CannotDoException when the load was already run or taken apart
+   */
+  public BenchSnapshot of(long load) {
+    Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
+    long run = database.get().inTransaction(session -> open(session, load, now));
+    return bench.opened(run);
+  }
+
+  private static long open(Session session, long id, Instant now) {
+    Load load =
+        new Loads(session)
+            .find(id)
+            .orElseThrow(
+                () -> new BadValueException("load", Long.toString(id), "there is no such load"));
+    Optional<Long> open = new Runs(session).ofLoad(id);
+    if (open.isPresent()) {
+      return open.get();
+    }
+    if (load.state() != LoadState.PLANNED) {
+      throw new CannotDoException("load " + id + " is " + load.state().word());
+    }
+    FilmProcess process = process(session, load.process()).withDevelopment(load.time().time());
+    Hands hands = LearnedHands.with(session, load.tank(), RUNS_TO_LEARN_FROM);
+    LoadSteps steps = LoadSteps.of(load, process, new Bottles(session), hands);
+    List<RollInTank> rolls = rolls(session, load);
+    List<Optional<Volume>> taken = steps.taken();
+    RunCard card =
+        new RunCard(
+            0,
+            Optional.of(id),
+            load.note().isBlank() ? "Load " + id : load.note(),
+            load.tank(),
+            rolls,
+            process.slug(),
+            process.name(),
+            load.recipe().developer(),
+            load.recipe().dilution(),
+            Optional.of(load.recipe().temperature()),
+            load.time().standing(),
+            load.time().source(),
+            Optional.of(load.fill()),
+            now);
+    return new Runs(session).add(card, steps.steps(), taken).id();
+  }
+
+  private static FilmProcess process(Session session, String slug) {
+    return new Processes(session)
+        .find(slug)
+        .or(() -> BuiltInProcesses.all().stream().filter(p -> p.slug().equals(slug)).findFirst())
+        .orElseThrow(() -> new BadValueException("process", slug, "there is no such process"));
+  }
+
+  private static List<RollInTank> rolls(Session session, Load load) {
+    List<RollInTank> rolls = new ArrayList<>();
+    int count = load.rolls().size();
+    for (Load.Place place : load.rolls()) {
+      Roll roll =
+          new Rolls(session)
+              .find(place.number())
+              .orElseThrow(
+                  () -> new BadValueException("roll", place.number(), "there is no such roll"));
+      int position = rolls.size() + 1;
+      rolls.add(
+          new RollInTank(
+              roll.number(),
+              roll.filmAndIndex(),
+              position,
+              placeOf(position, count),
+              roll.amount()));
+    }
+    return rolls;
+  }
+
+  private static String placeOf(int position, int count) {
+    if (count == 1) {
+      return "the only reel";
+    }
+    if (position == 1) {
+      return "bottom reel";
+    }
+    return position == count ? "top reel" : "reel " + position + " from the bottom";
+  }
+}
