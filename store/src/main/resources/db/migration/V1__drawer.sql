@@ -16,7 +16,8 @@ CREATE TABLE roll (
   added_at TEXT NOT NULL,
   state TEXT NOT NULL CHECK (state IN ('waiting', 'loaded', 'processed', 'filed', 'withdrawn')),
   note TEXT NOT NULL,
-  processed_at TEXT
+  processed_at TEXT,
+  sleeve TEXT NOT NULL DEFAULT ''
 ) STRICT;
 
 CREATE INDEX roll_by_state ON roll (state, added_at);

@@ -7,6 +7,12 @@ import org.wetside.app.bench.Alarm;
 import org.wetside.app.bench.Bench;
 import org.wetside.app.bench.StartRun;
 import org.wetside.app.bench.ThreadAlarm;
+import org.wetside.app.drawer.AddRolls;
+import org.wetside.app.drawer.ChangeRoll;
+import org.wetside.app.drawer.FileRoll;
+import org.wetside.app.drawer.FindRolls;
+import org.wetside.app.drawer.ReadRecord;
+import org.wetside.app.drawer.WithdrawRoll;
 import org.wetside.app.equipment.KeepTanks;
 import org.wetside.app.equipment.KeepThermometers;
 import org.wetside.app.home.Home;
@@ -18,6 +24,7 @@ import org.wetside.app.shelf.ListBottles;
 import org.wetside.app.times.AddTime;
 import org.wetside.app.times.AskTime;
 import org.wetside.app.times.ExportTimes;
+import org.wetside.app.times.FindFilm;
 import org.wetside.app.times.ImportTimes;
 import org.wetside.app.times.ListTimes;
 import org.wetside.app.times.TypeLeaflet;
@@ -77,6 +84,41 @@ public final class Wetside implements AutoCloseable {
     if (lock != null) {
       lock.servingAt(address);
     }
+  }
+
+  /** Puts rolls into the drawer. */
+  public AddRolls addRolls() {
+    return new AddRolls(this::database, clock, findFilm());
+  }
+
+  /** Corrects what is said of a roll. */
+  public ChangeRoll changeRoll() {
+    return new ChangeRoll(this::database, findFilm());
+  }
+
+  /** Takes a roll out of the drawer. */
+  public WithdrawRoll withdrawRoll() {
+    return new WithdrawRoll(this::database);
+  }
+
+  /** Files negatives. */
+  public FileRoll fileRoll() {
+    return new FileRoll(this::database);
+  }
+
+  /** Finds rolls by state and by any word written of them. */
+  public FindRolls findRolls() {
+    return new FindRolls(this::database);
+  }
+
+  /** Everything that was done to a roll. */
+  public ReadRecord readRecord() {
+    return new ReadRecord(this::database);
+  }
+
+  /** From a typed name to a film of the catalogue. */
+  public FindFilm findFilm() {
+    return new FindFilm(this::database);
   }
 
   /** What stands on the shelf. */

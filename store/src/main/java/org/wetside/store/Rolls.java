@@ -91,6 +91,24 @@ public final class Rolls {
     return new TreeSet<>(session.list("SELECT number FROM roll", row -> row.text("number")));
   }
 
+  /** The number that was given last; empty while no roll was ever there. */
+  public Optional<String> lastNumber() {
+    return session.first(
+        "SELECT number FROM roll ORDER BY id DESC LIMIT 1", row -> row.text("number"));
+  }
+
+  /** The negatives are in their sleeve; the words say which sleeve or page, and may be empty. */
+  public void file(String number, String sleeve) {
+    session.change("UPDATE roll SET state = 'filed', sleeve = ? WHERE number = ?", sleeve, number);
+  }
+
+  /** Sleeve or page of a filed roll, in the words it was filed with; empty when there are none. */
+  public String sleeve(String number) {
+    return session
+        .first("SELECT sleeve FROM roll WHERE number = ?", row -> row.text("sleeve"), number)
+        .orElse("");
+  }
+
   /** Moves rolls to another state. */
   public void move(Collection<String> numbers, RollState state) {
     for (String number : numbers) {

@@ -13,6 +13,7 @@ import org.wetside.core.quantity.BadValueException;
 public final class RollNumber {
   private static final Pattern FORM = Pattern.compile("[\\p{L}\\p{N}]+([-._][\\p{L}\\p{N}]+)*");
   private static final Pattern BY_YEAR = Pattern.compile("(\\d{2})-(\\d{3,})");
+  private static final Pattern SERIES = Pattern.compile("(.*\\p{L}.*?)(\\d{1,9})");
   private static final int MOST = 24;
 
   private RollNumber() {}
@@ -57,5 +58,30 @@ public final class RollNumber {
       }
     }
     return String.format(Locale.ROOT, "%s-%03d", yearDigits, highest + 1);
+  }
+
+  /**
+   * The number after one that was given: {@code TM-06} after {@code TM-05}, whatever else was given
+   * in that series; where the owner has no series of letters, the next of the year.
+   *
+   * @param last the number given last; empty for the first roll
+   * @param year full year, for example 2026
+   * @param taken numbers that exist
+   */
+  public static String following(String last, int year, Collection<String> taken) {
+    Matcher series = SERIES.matcher(last);
+    if (!series.matches()) {
+      return next(year, taken);
+    }
+    String prefix = series.group(1);
+    int width = series.group(2).length();
+    long highest = Long.parseLong(series.group(2));
+    for (String number : taken) {
+      Matcher other = SERIES.matcher(number);
+      if (other.matches() && other.group(1).equalsIgnoreCase(prefix)) {
+        highest = Math.max(highest, Long.parseLong(other.group(2)));
+      }
+    }
+    return require(prefix + String.format(Locale.ROOT, "%0" + width + "d", highest + 1));
   }
 }
