@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
+import org.wetside.app.bench.SteadyClock;
 import org.wetside.app.home.Home;
 import org.wetside.app.home.ServerAddress;
 import org.wetside.core.quantity.BadValueException;
@@ -49,7 +50,8 @@ final class ServeCommand implements Callable<Integer> {
   private int serve(Home home, PrintWriter out) throws InterruptedException {
     int wanted = portOf(port);
     // The wall clock enters here and is handed inwards.
-    Wetside wetside = Wetside.open(home.folder(), Clock.systemUTC());
+    Clock clock = new SteadyClock(Clock.systemDefaultZone(), System::nanoTime);
+    Wetside wetside = Wetside.open(home.folder(), clock);
     CountDownLatch stopped = new CountDownLatch(1);
     try {
       String token = freshToken();
@@ -65,6 +67,7 @@ final class ServeCommand implements Callable<Integer> {
                     stopped.countDown();
                   },
                   "stop"));
+      wetside.bench().resume();
       String address = "http://127.0.0.1:" + server.port();
       wetside.servingAt(address);
       new ServerAddress(address, token).write(home);

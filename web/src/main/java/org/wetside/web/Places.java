@@ -3,6 +3,7 @@ package org.wetside.web;
 import java.util.List;
 import org.wetside.app.Wetside;
 import org.wetside.web.bench.BenchRoutes;
+import org.wetside.web.bench.RunRoutes;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.page.Pages;
@@ -19,7 +20,8 @@ final class Places {
     return List.of(
         new ThemeRoutes(pages),
         new MarksRoutes(pages),
-        new BenchRoutes(pages),
+        new BenchRoutes(wetside, pages),
+        new RunRoutes(wetside),
         new MixingRoutes(),
         new TimesRoutes(wetside),
         new TimesPageRoutes(wetside, pages));

@@ -60,6 +60,18 @@ public final class StartRun {
     return bench.opened(run);
   }
 
+  /** Loads whose run has not been opened yet, in the order in which they are meant to start. */
+  public List<Load> waiting() {
+    return database
+        .get()
+        .read(
+            session ->
+                new Loads(session)
+                    .in(LoadState.PLANNED).stream()
+                        .filter(load -> new Runs(session).ofLoad(load.id()).isEmpty())
+                        .toList());
+  }
+
   private static long open(Session session, long id, Instant now) {
     Load load =
         new Loads(session)

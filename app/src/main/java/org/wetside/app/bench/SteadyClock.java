@@ -1,7 +1,6 @@
 package org.wetside.app.bench;
 
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.function.LongSupplier;
@@ -16,25 +15,24 @@ public final class SteadyClock extends Clock {
   private final Instant begin;
   private final long beginNanos;
 
+  private SteadyClock(Clock wall, LongSupplier nanos, Instant begin, long beginNanos) {
+    this.wall = wall;
+    this.nanos = nanos;
+    this.begin = begin;
+    this.beginNanos = beginNanos;
+  }
+
   /**
    * @param wall looked at now, and for its zone
    * @param nanos a monotonic counter in nanoseconds
    */
   public SteadyClock(Clock wall, LongSupplier nanos) {
-    this.wall = wall;
-    this.nanos = nanos;
-    begin = wall.instant();
-    beginNanos = nanos.getAsLong();
+    this(wall, nanos, wall.instant(), nanos.getAsLong());
   }
 
   @Override
   public Instant instant() {
     return begin.plusNanos(nanos.getAsLong() - beginNanos);
-  }
-
-  /** How far the wall clock has been moved since the beginning; positive when set ahead. */
-  public Duration wallAhead() {
-    return Duration.between(instant(), wall.instant());
   }
 
   @Override
@@ -44,6 +42,6 @@ public final class SteadyClock extends Clock {
 
   @Override
   public Clock withZone(ZoneId zone) {
-    return new SteadyClock(wall.withZone(zone), nanos);
+    return new SteadyClock(wall.withZone(zone), nanos, begin, beginNanos);
   }
 }

@@ -1,0 +1,76 @@
+package org.wetside.web.bench;
+
+import io.javalin.http.sse.SseClient;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongFunction;
+import java.util.function.Supplier;
+
+/**
+ * The lines to the screens: a snapshot on connecting and after each event, a heartbeat every 15 s.
+ * Sent from a thread of its own, so that a slow screen never holds up the run.
+ */
+final class RunStream {
+  private static final int HEARTBEAT_SECONDS = 15;
+
+  private final LongFunction<SnapshotView> look;
+  private final Supplier<String> now;
+  private final Map<Long, Set<SseClient>> screens = new ConcurrentHashMap<>();
+  private final ScheduledExecutorService sender =
+      Executors.newSingleThreadScheduledExecutor(
+          work -> {
+            Thread thread = new Thread(work, "screens");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  /**
+   * @param look the run as it stands
+   * @param now the server's moment as text
+   */
+  RunStream(LongFunction<SnapshotView> look, Supplier<String> now) {
+    this.look = look;
+    this.now = now;
+    sender.scheduleAtFixedRate(this::beat, HEARTBEAT_SECONDS, HEARTBEAT_SECONDS, TimeUnit.SECONDS);
+  }
+
+  /** A screen that has just connected. */
+  void add(long run, SseClient screen) {
+    screen.keepAlive();
+    screens.computeIfAbsent(run, unused -> ConcurrentHashMap.newKeySet()).add(screen);
+    screen.onClose(() -> screens.getOrDefault(run, Set.of()).remove(screen));
+    send(screen, look.apply(run));
+  }
+
+  /** A run has changed; called by the conductor, which does not wait. */
+  void changed(long run) {
+    if (!screens.getOrDefault(run, Set.of()).isEmpty()) {
+      sender.execute(() -> tellAll(run));
+    }
+  }
+
+  private void tellAll(long run) {
+    SnapshotView view = look.apply(run);
+    for (SseClient screen : screens.getOrDefault(run, Set.of())) {
+      send(screen, view);
+    }
+  }
+
+  private void beat() {
+    String data = "{\"now\":\"" + now.get() + "\"}";
+    for (Set<SseClient> all : screens.values()) {
+      for (SseClient screen : all) {
+        screen.sendEvent("heartbeat", data);
+      }
+    }
+  }
+
+  private static void send(SseClient screen, SnapshotView view) {
+    screen.sendEvent(
+        "snapshot", org.wetside.web.api.Json.write(view), Long.toString(view.sequence()));
+  }
+}
