@@ -4,10 +4,14 @@ import java.util.List;
 import org.wetside.app.Wetside;
 import org.wetside.web.bench.BenchRoutes;
 import org.wetside.web.bench.RunRoutes;
+import org.wetside.web.drawer.DrawerRoutes;
+import org.wetside.web.drawer.RollPageRoutes;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
+import org.wetside.web.negatives.NegativesRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.ThemeRoutes;
+import org.wetside.web.rolls.RollsRoutes;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
 
@@ -24,6 +28,10 @@ final class Places {
         new RunRoutes(wetside),
         new MixingRoutes(),
         new TimesRoutes(wetside),
-        new TimesPageRoutes(wetside, pages));
+        new TimesPageRoutes(wetside, pages),
+        new DrawerRoutes(wetside, pages),
+        new RollPageRoutes(wetside, pages),
+        new RollsRoutes(wetside),
+        new NegativesRoutes(wetside, pages));
   }
 }

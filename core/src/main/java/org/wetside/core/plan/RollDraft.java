@@ -56,6 +56,12 @@ public record RollDraft(
         note);
   }
 
+  /** The same with another note. */
+  public RollDraft withNote(String other) {
+    return new RollDraft(
+        number, size, frames, film, kind, exposureIndex, title, precious, exposedOn, other);
+  }
+
   private static String requireLength(String thing, String text, int most) {
     if (text.length() > most) {
       throw new BadValueException(

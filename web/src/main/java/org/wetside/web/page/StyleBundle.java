@@ -21,6 +21,7 @@ final class StyleBundle {
           "tables",
           "standing",
           "places",
+          "rolls",
           "tape",
           "bench",
           "bench-keys",

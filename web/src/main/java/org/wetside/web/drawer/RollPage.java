@@ -1,0 +1,26 @@
+package org.wetside.web.drawer;
+
+import java.util.Map;
+import org.wetside.web.page.FilledForm;
+import org.wetside.web.page.Sheet;
+import org.wetside.web.rolls.RollRow;
+
+/**
+ * Model of the page of one roll in the drawer.
+ *
+ * @param sheet the sheet
+ * @param roll the roll as it is
+ * @param form what may be changed, as typed
+ * @param films films that may be meant, by their code; empty when it is decided
+ */
+public record RollPage(Sheet sheet, RollRow roll, FilledForm form, Map<String, String> films) {
+  /** Sizes to choose from. */
+  public Map<String, String> sizes() {
+    return RollForm.sizes();
+  }
+
+  /** Kinds to choose from. */
+  public Map<String, String> kinds() {
+    return RollForm.kinds();
+  }
+}
