@@ -17,6 +17,9 @@ import org.wetside.app.equipment.KeepTanks;
 import org.wetside.app.equipment.KeepThermometers;
 import org.wetside.app.home.Home;
 import org.wetside.app.home.HomeLock;
+import org.wetside.app.plan.KeepTonight;
+import org.wetside.app.plan.ListLoads;
+import org.wetside.app.plan.MakeLoad;
 import org.wetside.app.shelf.AddBottle;
 import org.wetside.app.shelf.ChangeBottle;
 import org.wetside.app.shelf.KeepMinimum;
@@ -203,6 +206,21 @@ public final class Wetside implements AutoCloseable {
     }
     bench = new Bench(this::database, clock, alarm);
     return bench;
+  }
+
+  /** Makes, changes and dissolves loads. */
+  public MakeLoad makeLoad() {
+    return new MakeLoad(this::database, clock);
+  }
+
+  /** The loads there are. */
+  public ListLoads listLoads() {
+    return new ListLoads(this::database);
+  }
+
+  /** What there is tonight. */
+  public KeepTonight keepTonight() {
+    return new KeepTonight(this::database);
   }
 
   /** Opens a run for a load. */

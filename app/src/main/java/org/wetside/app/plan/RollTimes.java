@@ -1,0 +1,91 @@
+package org.wetside.app.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.wetside.app.times.AskTime;
+import org.wetside.app.times.TimeRequest;
+import org.wetside.app.times.TimeWords;
+import org.wetside.core.development.TimeAnswer;
+import org.wetside.core.development.Vessel;
+import org.wetside.core.plan.ChosenTime;
+import org.wetside.core.plan.Recipe;
+import org.wetside.core.plan.Roll;
+import org.wetside.core.plan.Tank;
+import org.wetside.core.process.FilmProcess;
+import org.wetside.core.process.Manner;
+import org.wetside.core.process.Step;
+import org.wetside.core.quantity.BadValueException;
+
+/** The time one roll wants for itself in a developer. */
+final class RollTimes {
+  private final AskTime askTime;
+
+  RollTimes(AskTime askTime) {
+    this.askTime = askTime;
+  }
+
+  PreparedLoad.TimedRoll of(Roll roll, Recipe recipe, Tank tank, FilmProcess process) {
+    if (roll.described().exposureIndex().isEmpty()) {
+      return none(roll, "say which index it was exposed at; without it no time is honest.");
+    }
+    try {
+      TimeAnswer answer = askTime.answer(request(roll, recipe, tank, process));
+      if (answer instanceof TimeAnswer.Estimate estimate) {
+        return new PreparedLoad.TimedRoll(
+            roll,
+            Optional.of(
+                new ChosenTime(
+                    estimate.time(),
+                    estimate.standing(),
+                    estimate.headline().entry().citation().toString(),
+                    Optional.of(estimate.band()))),
+            "");
+      }
+      TimeAnswer.NoHonestTime no = (TimeAnswer.NoHonestTime) answer;
+      return none(
+          roll, no.reasons().isEmpty() ? "no honest time." : TimeWords.of(no.reasons().get(0)));
+    } catch (BadValueException notAsked) {
+      return none(roll, notAsked.getMessage() + ".");
+    }
+  }
+
+  private static TimeRequest request(Roll roll, Recipe recipe, Tank tank, FilmProcess process) {
+    return new TimeRequest(
+        roll.described().film(),
+        recipe.developer(),
+        recipe.dilution().label(),
+        roll.described().exposureIndex().orElseThrow().toString(),
+        recipe.temperature().toString(),
+        vessel(tank, process).word(),
+        roll.described().size().format().word(),
+        agitation(process),
+        "",
+        false);
+  }
+
+  /** A small tank on rollers is a rotary tube as far as a time depends on it. */
+  private static Vessel vessel(Tank tank, FilmProcess process) {
+    return manners(process).contains(Manner.ROTARY) ? Vessel.ROTARY : tank.vessel();
+  }
+
+  private static String agitation(FilmProcess process) {
+    for (Manner manner : manners(process)) {
+      if (manner == Manner.STAND || manner == Manner.SEMI_STAND) {
+        return manner.word();
+      }
+    }
+    return "";
+  }
+
+  private static List<Manner> manners(FilmProcess process) {
+    return process.steps().stream()
+        .filter(step -> step.kind().developing())
+        .map(Step::agitation)
+        .map(agitation -> agitation.manner())
+        .toList();
+  }
+
+  private static PreparedLoad.TimedRoll none(Roll roll, String why) {
+    return new PreparedLoad.TimedRoll(roll, Optional.empty(), why);
+  }
+}
