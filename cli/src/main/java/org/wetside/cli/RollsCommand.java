@@ -133,6 +133,7 @@ final class RollsCommand extends HomeCommand<RollsView> {
             + (roll.frames() == null ? "" : " " + roll.frames())
             + "  "
             + roll.film()
+            + (roll.kind().equals("b/w") ? "" : " " + roll.kind())
             + (roll.ei() == null ? "" : " @" + plain(roll.ei()))
             + (roll.title().isEmpty() ? "" : "  \"" + roll.title() + "\"")
             + (roll.exposedOn() == null ? "" : "  on " + roll.exposedOn())

@@ -35,7 +35,8 @@ class RollsCommandTest {
     assertThat(type("--add", "120 T-MAX").out()).contains("TM-06", "which film?");
     assertThat(type("--find", "harb").out()).contains("TM-05  waiting  135 36  TRI-X 400 @800");
     assertThat(type("--state", "filed").out()).contains("No roll is like that");
-    assertThat(type("--show", "tm-05", "--json").out()).containsPattern("\"runs\"\\s*:\\s*\\[\\s*\\]");
+    assertThat(type("--show", "tm-05", "--json").out())
+        .containsPattern("\"runs\"\\s*:\\s*\\[\\s*\\]");
     assertThat(type("--show", "TM-99").exitCode()).isEqualTo(ExitCode.WRONG_INPUT);
     assertThat(type("--show", "TM-05", "--find", "x").exitCode()).isEqualTo(ExitCode.WRONG_INPUT);
   }

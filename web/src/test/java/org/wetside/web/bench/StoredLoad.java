@@ -24,13 +24,13 @@ import org.wetside.store.RollSearch;
 import org.wetside.store.Rolls;
 
 /** A home that already holds one planned load of two rolls. */
-final class StoredLoad {
+public final class StoredLoad {
   private static final Instant MADE = Instant.parse("2026-01-14T18:00:00Z");
 
   private StoredLoad() {}
 
   /** Puts it there and gives its number. */
-  static long in(Path home) {
+  public static long in(Path home) {
     try (Database database = Database.open(home.resolve("wetside.db"))) {
       return database.inTransaction(
           session -> {

@@ -1,0 +1,5 @@
+/** The place over the real server and database. Every roll is invented. */
+@NullMarked
+package org.wetside.web.rolls;
+
+import org.jspecify.annotations.NullMarked;
