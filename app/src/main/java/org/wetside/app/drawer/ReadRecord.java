@@ -40,7 +40,9 @@ public final class ReadRecord {
     Runs runs = new Runs(session);
     List<RollRecord.Ran> found = new ArrayList<>();
     for (long run : runs.ofRoll(number)) {
-      found.add(new RollRecord.Ran(runs.find(run).orElseThrow(), runs.state(run, List.of())));
+      found.add(
+          new RollRecord.Ran(
+              runs.find(run).orElseThrow(), runs.state(run, List.of()), runs.taken(run)));
     }
     return found;
   }

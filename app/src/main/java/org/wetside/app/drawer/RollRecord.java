@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.Roll;
+import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.RunCard;
 import org.wetside.core.run.RunState;
 
@@ -21,8 +22,13 @@ public record RollRecord(Roll roll, String sleeve, List<Load> loads, List<Ran> r
    *
    * @param card its head
    * @param state the fold over everything that happened
+   * @param taken for each step what it took from its bottle; empty where no bottle was named
    */
-  public record Ran(RunCard card, RunState state) {}
+  public record Ran(RunCard card, RunState state, List<Optional<Volume>> taken) {
+    public Ran {
+      taken = List.copyOf(taken);
+    }
+  }
 
   public RollRecord {
     loads = List.copyOf(loads);

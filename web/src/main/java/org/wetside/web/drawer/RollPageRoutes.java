@@ -81,7 +81,7 @@ public final class RollPageRoutes implements Routes {
     Map<String, String> films = new LinkedHashMap<>();
     if (roll.filmCode().isEmpty()) {
       for (Film film : wetside.findFilm().candidates(form.value("film"))) {
-        films.putIfAbsent("", "as typed, not chosen yet");
+        films.putIfAbsent("", "not chosen yet");
         films.put(film.code(), film.label());
       }
     }

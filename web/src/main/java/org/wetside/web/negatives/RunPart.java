@@ -109,7 +109,9 @@ public record RunPart(
 
   private static StepLine line(RunStepView step) {
     return new StepLine(
-        step.bath() + (step.bottle() == null ? "" : ", bottle " + step.bottle()),
+        step.bath()
+            + (step.bottle() == null ? "" : ", bottle " + step.bottle())
+            + (step.takenMl() == null ? "" : ", " + Math.round(step.takenMl()) + " mL"),
         step.beganAt() == null ? "" : at(step.beganAt()),
         step.known(),
         clock(step.plannedSeconds()),

@@ -135,7 +135,7 @@ public record RunView(
         card.timeSource(),
         text(state.startedAt()),
         text(state.endedAt()),
-        RunStepView.all(state),
+        RunStepView.all(state, ran.taken()),
         readings,
         mishaps,
         notes,

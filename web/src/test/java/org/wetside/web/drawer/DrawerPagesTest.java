@@ -100,7 +100,7 @@ class DrawerPagesTest {
   void theFilmIsChosenOnThePageOfTheRoll() {
     line("TM-01 135 36 T-MAX @400");
     assertThat(server.get("/drawer").body()).contains("Which film?", "TM-01");
-    assertThat(server.get("/drawer/TM-01").body()).contains("as typed, not chosen yet");
+    assertThat(server.get("/drawer/TM-01").body()).contains("not chosen yet");
     String code = server.wetside().findFilm().candidates("T-MAX").get(0).code();
     HttpResponse<String> kept =
         server.postForm(

@@ -7,10 +7,15 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetside.core.bath.BathKind;
+import org.wetside.core.bath.BottleLabel;
+import org.wetside.core.bath.Strength;
+import org.wetside.core.quantity.Volume;
 import org.wetside.web.OpenServer;
 import org.wetside.web.bench.StoredLoad;
 
@@ -23,6 +28,21 @@ class NegativesPagesTest {
   void open(@TempDir Path home) {
     long load = StoredLoad.in(home);
     server = new OpenServer(home, clock);
+    server
+        .wetside()
+        .addBottle()
+        .add(
+            new BottleLabel(
+                "D",
+                "soup",
+                Strength.STOCK,
+                BathKind.DEVELOPER,
+                Volume.ofLitres(1),
+                true,
+                Optional.empty(),
+                Optional.empty(),
+                ""),
+            Volume.ofLitres(1));
     server.postJson("/api/runs", "{\"load\":" + load + "}");
   }
 
@@ -71,7 +91,8 @@ class NegativesPagesTest {
     assertThat(server.get("/negatives/A-1").body())
         .contains("was in soup 1+1, 20.0 °C for <b>9:00</b>, on 14 January")
         .contains("Double", "600 mL", "A-2", "leaflet", "19.2 °C in the developer")
-        .contains("the heater was off", "kettle fell over", "bottle D", "planned time from");
+        .contains(
+            "the heater was off", "kettle fell over", "bottle D, 300 mL", "planned time from");
     assertThat(server.get("/api/rolls/A-1").body())
         .contains("\"plannedSeconds\":540.0,\"actualSeconds\":540.0", "\"correctedC\":19.2")
         .contains("\"sharedWith\":[\"A-2\"]", "\"state\":\"processed\"");
