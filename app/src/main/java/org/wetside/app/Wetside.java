@@ -96,7 +96,7 @@ public final class Wetside implements AutoCloseable {
 
   /** Corrects what is said of a roll. */
   public ChangeRoll changeRoll() {
-    return new ChangeRoll(this::database, findFilm());
+    return new ChangeRoll(this::database, clock, findFilm());
   }
 
   /** Takes a roll out of the drawer. */

@@ -93,6 +93,7 @@ public final class AddRolls {
     int year = LocalDate.ofInstant(now, clock.getZone()).getYear();
     List<Roll> kept = new ArrayList<>();
     for (RollDraft draft : drafts) {
+      ExposureDay.refuseFuture(draft, clock);
       String before = last;
       last = draft.number().orElseGet(() -> RollNumber.following(before, year, taken));
       taken.add(last);

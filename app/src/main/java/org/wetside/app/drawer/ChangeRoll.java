@@ -1,5 +1,6 @@
 package org.wetside.app.drawer;
 
+import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.app.CannotDoException;
@@ -16,11 +17,13 @@ import org.wetside.store.Session;
 /** Corrects what is said of a roll. What a load or a record rests on stays as it is. */
 public final class ChangeRoll {
   private final Supplier<Database> database;
+  private final Clock clock;
   private final FindFilm films;
 
   /** In this home. */
-  public ChangeRoll(Supplier<Database> database, FindFilm films) {
+  public ChangeRoll(Supplier<Database> database, Clock clock, FindFilm films) {
     this.database = database;
+    this.clock = clock;
     this.films = films;
   }
 
@@ -39,6 +42,7 @@ public final class ChangeRoll {
   }
 
   private Roll change(Session session, String number, RollDraft said, Optional<String> chosen) {
+    ExposureDay.refuseFuture(said, clock);
     Rolls rolls = new Rolls(session);
     Roll before = require(rolls, number);
     String after = said.number().orElse(before.number());

@@ -140,4 +140,12 @@ class DrawerTest {
                     .change("TM-02", RollLine.parse("TM-01 135 TRI-X 400"), Optional.empty()))
         .hasMessageContaining("already");
   }
+
+  @Test
+  void aDayStillToComeIsRefusedAndNothingIsTaken() {
+    assertThatThrownBy(() -> add("135 TRI-X 400\n135 TRI-X 400 on 2027-01-03"))
+        .hasMessageContaining("2027-01-03")
+        .hasMessageContaining("today is 2026-01-14");
+    assertThat(wetside.findRolls().in(RollState.WAITING)).isEmpty();
+  }
 }
