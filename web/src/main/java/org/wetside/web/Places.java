@@ -11,6 +11,9 @@ import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.negatives.NegativesRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.ThemeRoutes;
+import org.wetside.web.plan.LoadApiRoutes;
+import org.wetside.web.plan.LoadRoutes;
+import org.wetside.web.plan.PlanRoutes;
 import org.wetside.web.rolls.RollsRoutes;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
@@ -24,6 +27,9 @@ final class Places {
     return List.of(
         new ThemeRoutes(pages),
         new MarksRoutes(pages),
+        new PlanRoutes(wetside, pages),
+        new LoadRoutes(wetside, pages),
+        new LoadApiRoutes(wetside),
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),
         new MixingRoutes(),

@@ -80,6 +80,13 @@ public final class PrepareLoad {
         inTheWay);
   }
 
+  /** The built-in ones, then the user's own. */
+  List<FilmProcess> processes() {
+    List<FilmProcess> all = new ArrayList<>(BuiltInProcesses.all());
+    all.addAll(database.get().read(session -> new Processes(session).all()));
+    return all;
+  }
+
   /** A built-in process, or one of the user's own. */
   FilmProcess process(String slug) {
     return database

@@ -70,12 +70,12 @@ final class TimesFile {
         List<String> cells = record.getFields();
         if (row == 1) {
           checkHeader(cells);
-        } else if (cells.stream().allMatch(String::isBlank)) {
-          continue;
-        } else if (cells.size() != COLUMNS.size()) {
-          problems.add(new RowProblem(row, "", count(cells)));
-        } else {
-          lines.put(row, line(cells));
+        } else if (!cells.stream().allMatch(String::isBlank)) {
+          if (cells.size() == COLUMNS.size()) {
+            lines.put(row, line(cells));
+          } else {
+            problems.add(new RowProblem(row, "", count(cells)));
+          }
         }
       }
     } catch (CsvParseException unreadable) {

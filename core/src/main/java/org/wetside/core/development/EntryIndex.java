@@ -100,9 +100,9 @@ public final class EntryIndex {
     if (entry.exposureIndex().isPresent()) {
       key.append('|').append(entry.exposureIndex().get().isoArithmetic());
     }
-    key.append('|').append(entry.vessel().ordinal());
-    key.append('|').append(entry.agitation().ordinal());
-    key.append('|').append(entry.format().ordinal());
+    key.append('|').append(entry.vessel());
+    key.append('|').append(entry.agitation());
+    key.append('|').append(entry.format());
     key.append('|').append(entry.citation().sourceId());
     return key.append('|').append(entry.contrast()).toString();
   }

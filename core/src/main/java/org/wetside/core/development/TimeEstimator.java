@@ -76,14 +76,11 @@ public final class TimeEstimator {
         .min(
             Comparator.comparing(Route::standing)
                 .thenComparingDouble(Route::lnSd)
-                .thenComparingInt(TimeEstimator::formatRank))
+                // Of equals, what holds for any format leads (the user's own do), then 135, 120,
+                // roll.
+                .thenComparing(route -> route.entry().format() != FilmFormat.ANY)
+                .thenComparing(route -> route.entry().format()))
         .orElseThrow();
-  }
-
-  /** Of equals, what holds for any format leads (the user's own do), then 135, 120, roll, sheet. */
-  private static int formatRank(Route route) {
-    FilmFormat format = route.entry().format();
-    return format == FilmFormat.ANY ? -1 : format.ordinal();
   }
 
   private double benchLnSd(TimeQuestion question, Route headline) {

@@ -85,8 +85,8 @@ public final class Judge {
         continue;
       }
       boolean sameKey =
-          earlier.key().isEmpty() || event.key().isEmpty()
-              ? earlier.what().equals(event.what()) && earlier.step() == event.step()
+          (earlier.key().isEmpty() || event.key().isEmpty())
+              ? (earlier.what().equals(event.what()) && earlier.step() == event.step())
               : earlier.key().equals(event.key());
       Duration apart = Duration.between(earlier.occurredAt(), event.occurredAt());
       return sameKey && !apart.isNegative() && apart.compareTo(DOUBLE_PRESS) < 0;

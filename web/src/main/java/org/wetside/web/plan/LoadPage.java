@@ -1,0 +1,40 @@
+package org.wetside.web.plan;
+
+import java.util.List;
+import org.wetside.app.bench.ClosingCheck;
+import org.wetside.web.mixing.CautionView;
+import org.wetside.web.page.Sheet;
+
+/**
+ * Model of one load's page: how to mix it, what to check, on to the Bench.
+ *
+ * @param sheet the sheet
+ * @param load the load
+ * @param source where its time is from
+ * @param concentrate what to measure out of the bottle; empty when the parts are not known
+ * @param waters what to pour of each water; empty when nobody said what there is
+ * @param waterWords what is to be said of the water
+ * @param alternative the alternative to tempering; empty when there is nothing to temper
+ * @param cautions at the moment of handling
+ * @param stock whether there is enough developer
+ * @param stockOpen whether that is still to be settled
+ * @param wash what is to be said of the wash water; empty when it is near
+ * @param checks what is felt before the tank is closed
+ */
+public record LoadPage(
+    Sheet sheet,
+    LoadLine load,
+    String source,
+    String concentrate,
+    List<Pour> waters,
+    String waterWords,
+    String alternative,
+    List<CautionView> cautions,
+    String stock,
+    boolean stockOpen,
+    String wash,
+    List<ClosingCheck> checks) {
+
+  /** So much of that water. */
+  public record Pour(String name, String volume, String temperature) {}
+}

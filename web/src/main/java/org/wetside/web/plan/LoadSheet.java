@@ -1,0 +1,164 @@
+package org.wetside.web.plan;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.wetside.app.Wetside;
+import org.wetside.app.bench.ClosingCheck;
+import org.wetside.app.mixing.Temper;
+import org.wetside.app.plan.PlanWords;
+import org.wetside.app.plan.Tonight;
+import org.wetside.app.times.TimeWords;
+import org.wetside.core.bath.BathKind;
+import org.wetside.core.bath.StockRequirement;
+import org.wetside.core.bath.UnitOfUse;
+import org.wetside.core.bath.WorkingSolution;
+import org.wetside.core.plan.Load;
+import org.wetside.core.plan.Roll;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Temperature;
+import org.wetside.core.thermal.Liquid;
+import org.wetside.core.thermal.Tempering;
+import org.wetside.core.thermal.TemperingQuestion;
+import org.wetside.reference.Cautions;
+import org.wetside.web.mixing.CautionView;
+import org.wetside.web.page.Sheet;
+
+/** What stands on the page of a load that is to be mixed. */
+final class LoadSheet {
+  private final Wetside wetside;
+  private final Load load;
+  private final Tonight tonight;
+  private final List<CautionView> cautions = new ArrayList<>();
+  private final List<LoadPage.Pour> waters = new ArrayList<>();
+  private String waterWords = "";
+  private String alternative = "";
+
+  LoadSheet(Wetside wetside, Load load) {
+    this.wetside = wetside;
+    this.load = load;
+    tonight = wetside.keepTonight().now();
+  }
+
+  LoadPage page(Sheet sheet) {
+    ZoneId zone = wetside.clock().getZone();
+    Instant now = wetside.clock().instant();
+    Duration length =
+        EveningLoad.of(
+                "",
+                load.tank(),
+                wetside.makeLoad().process(load.process()),
+                load.time().time(),
+                Instant.EPOCH)
+            .length();
+    LoadLine line =
+        new LoadLines(wetside, zone).of(Long.toString(load.id()), load, now, now.plus(length));
+    Optional<WorkingSolution> solution =
+        load.recipe().dilution().ratio().map(parts -> WorkingSolution.of(parts, load.fill()));
+    Cautions.open()
+        .whenHandling(load.recipe().developer(), BathKind.DEVELOPER)
+        .forEach(caution -> cautions.add(CautionView.of(caution)));
+    solution.ifPresent(this::water);
+    Optional<StockRequirement> stock = stock();
+    return new LoadPage(
+        sheet,
+        line,
+        load.time().source(),
+        solution.map(mix -> PlanWords.millilitres(mix.concentrate())).orElse(""),
+        waters,
+        waterWords,
+        alternative,
+        cautions,
+        stock.map(PlanWords::of).orElse(""),
+        stock.map(check -> !check.passed()).orElse(false),
+        new PlanAttention(wetside, tonight)
+            .jump(load.recipe().temperature(), load.fill())
+            .orElse(""),
+        ClosingCheck.ALL);
+  }
+
+  /** The water for the developer, from the waters there are; stock is as warm as the kitchen. */
+  private void water(WorkingSolution mix) {
+    if (mix.water().millilitres() <= 0) {
+      waterWords = "No water: it is used undiluted. Bring it to the temperature in a water bath.";
+      return;
+    }
+    if (tonight.tap().isEmpty()) {
+      waterWords =
+          PlanWords.millilitres(mix.water())
+              + " of water. Say under Plan what the tap and the kettle have, and it is worked out"
+              + " here how much of each.";
+      return;
+    }
+    Temperature target = load.recipe().temperature();
+    Temperature room = tonight.kitchen().orElse(target);
+    try {
+      TemperingQuestion question =
+          new TemperingQuestion(
+              target,
+              load.fill(),
+              List.of(new Liquid("stock", mix.concentrate(), room)),
+              tonight.waters(),
+              Optional.empty());
+      Temper.Answer answer = new Temper().answer(question);
+      answer.cautions().forEach(caution -> cautions.add(CautionView.of(caution)));
+      say(answer, target, room);
+    } catch (BadValueException refusal) {
+      waterWords = String.valueOf(refusal.getMessage());
+    }
+  }
+
+  private void say(Temper.Answer answer, Temperature target, Temperature room) {
+    String stockWords = "The stock is taken to have " + TimeWords.degrees(room) + ". ";
+    if (answer.tempering() instanceof Tempering.Reached reached) {
+      addPours(reached.pour());
+      waterWords = stockWords + "Together they have " + TimeWords.degrees(target) + ".";
+    } else {
+      Tempering.CannotBeReached not = (Tempering.CannotBeReached) answer.tempering();
+      addPours(not.nearestPour());
+      waterWords =
+          stockWords
+              + TimeWords.degrees(target)
+              + " cannot be reached with these waters; the nearest is "
+              + TimeWords.degrees(not.nearest())
+              + ".";
+    }
+    alternative =
+        "Or work at the temperature there is: without tempering it has "
+            + TimeWords.degrees(answer.asItComes())
+            + "; change the load to that and the time follows.";
+  }
+
+  private void addPours(List<Liquid> pours) {
+    for (Liquid pour : pours) {
+      if (pour.volume().millilitres() > 0) {
+        waters.add(
+            new LoadPage.Pour(
+                pour.name(),
+                PlanWords.millilitres(pour.volume()),
+                TimeWords.degrees(pour.temperature())));
+      }
+    }
+  }
+
+  private Optional<StockRequirement> stock() {
+    UnitOfUse film = UnitOfUse.NONE;
+    for (String number : load.numbers()) {
+      film =
+          film.plus(wetside.findRolls().byNumber(number).map(Roll::amount).orElse(UnitOfUse.NONE));
+    }
+    UnitOfUse all = film;
+    return load.recipe()
+        .dilution()
+        .ratio()
+        .map(
+            parts ->
+                StockRequirement.check(
+                    parts.concentrateIn(load.fill()),
+                    all,
+                    wetside.keepMinimum().find(load.recipe().developer())));
+  }
+}

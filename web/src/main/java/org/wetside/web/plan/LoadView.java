@@ -1,0 +1,58 @@
+package org.wetside.web.plan;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.wetside.core.plan.Load;
+import org.wetside.core.quantity.TimeSpan;
+
+/** A load over HTTP and on the command line. */
+public record LoadView(
+    long load,
+    String state,
+    List<String> rolls,
+    String tank,
+    String process,
+    String developer,
+    String dilution,
+    double temperatureC,
+    double seconds,
+    String standing,
+    String source,
+    @Nullable List<Double> bandSeconds,
+    double volumeMl,
+    Map<String, String> bottles,
+    @Nullable Long run,
+    String note) {
+
+  /** The view of a load, and of the run it has. */
+  public static LoadView of(Load load, @Nullable Long run) {
+    Map<String, String> bottles = new LinkedHashMap<>();
+    load.bottles().forEach((bath, letter) -> bottles.put(bath.word(), letter));
+    return new LoadView(
+        load.id(),
+        load.state().word(),
+        load.numbers(),
+        load.tank(),
+        load.process(),
+        load.recipe().developer(),
+        load.recipe().dilution().label(),
+        load.recipe().temperature().celsius(),
+        TimeSpan.toSeconds(load.time().time()),
+        load.time().standing().word(),
+        load.time().source(),
+        load.time()
+            .band()
+            .map(
+                band ->
+                    List.of(
+                        Math.round(TimeSpan.toSeconds(band.low()) * 10) / 10.0,
+                        Math.round(TimeSpan.toSeconds(band.high()) * 10) / 10.0))
+            .orElse(null),
+        load.fill().millilitres(),
+        bottles,
+        run,
+        load.note());
+  }
+}

@@ -1,0 +1,100 @@
+package org.wetside.web.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wetside.app.plan.PlanWords;
+import org.wetside.app.plan.PreparedLoad;
+import org.wetside.app.times.TimeWords;
+import org.wetside.core.plan.ChosenTime;
+import org.wetside.core.plan.Sharing;
+import org.wetside.core.source.Standing;
+
+/**
+ * What a wish comes to, in words.
+ *
+ * @param time the common time; empty when there is none
+ * @param standing how it is known
+ * @param source where it is from
+ * @param band nine in ten; empty when not known
+ * @param length from the first pour to hanging; empty without a time
+ * @param fill liquid in the tank
+ * @param mix concentrate and water; empty when the parts are not known
+ * @param stock whether there is enough developer; empty when the parts are not known
+ * @param stockOpen whether that is still to be settled
+ * @param rolls each roll with its own time
+ * @param inTheWay what stands in the way
+ */
+public record PreparedPart(
+    String time,
+    @Nullable Standing standing,
+    String source,
+    String band,
+    String length,
+    String fill,
+    String mix,
+    String stock,
+    boolean stockOpen,
+    List<RollLine> rolls,
+    List<String> inTheWay) {
+
+  /** A roll with the time it wants for itself, and what sharing costs it. */
+  public record RollLine(
+      String number,
+      String film,
+      String time,
+      @Nullable Standing standing,
+      String source,
+      String cost) {}
+
+  static PreparedPart of(PreparedLoad load) {
+    return new PreparedPart(
+        load.time().map(time -> TimeWords.clock(time.time())).orElse(""),
+        load.time().map(ChosenTime::standing).orElse(null),
+        load.time().map(ChosenTime::source).orElse(""),
+        load.time()
+            .flatMap(ChosenTime::band)
+            .map(band -> TimeWords.clock(band.low()) + " to " + TimeWords.clock(band.high()))
+            .orElse(""),
+        load.length().map(TimeWords::clock).orElse(""),
+        PlanWords.millilitres(load.fill()),
+        load.mix()
+            .map(
+                mix ->
+                    PlanWords.millilitres(mix.concentrate())
+                        + " of concentrate or stock and "
+                        + PlanWords.millilitres(mix.water())
+                        + " of water")
+            .orElse(""),
+        load.stock().map(PlanWords::of).orElse(""),
+        load.stock().map(check -> !check.passed()).orElse(false),
+        rolls(load),
+        load.inTheWay());
+  }
+
+  private static List<RollLine> rolls(PreparedLoad load) {
+    List<RollLine> lines = new ArrayList<>();
+    for (PreparedLoad.TimedRoll timed : load.rolls()) {
+      lines.add(
+          new RollLine(
+              timed.roll().number(),
+              timed.roll().filmAndIndex(),
+              timed.time().map(time -> TimeWords.clock(time.time())).orElse("none"),
+              timed.time().map(ChosenTime::standing).orElse(null),
+              timed.time().map(ChosenTime::source).orElse(timed.why()),
+              cost(load, timed.roll().number())));
+    }
+    return lines;
+  }
+
+  private static String cost(PreparedLoad load, String number) {
+    if (load.sharing() instanceof Sharing.Together together && load.rolls().size() > 1) {
+      for (Sharing.Deviation deviation : together.deviations()) {
+        if (deviation.number().equals(number) && Math.abs(deviation.timeError()) >= 0.005) {
+          return PlanWords.of(deviation);
+        }
+      }
+    }
+    return "";
+  }
+}
