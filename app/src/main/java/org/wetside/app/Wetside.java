@@ -20,6 +20,8 @@ import org.wetside.app.home.HomeLock;
 import org.wetside.app.plan.KeepTonight;
 import org.wetside.app.plan.ListLoads;
 import org.wetside.app.plan.MakeLoad;
+import org.wetside.app.process.FindProcess;
+import org.wetside.app.process.ShowCues;
 import org.wetside.app.shelf.AddBottle;
 import org.wetside.app.shelf.ChangeBottle;
 import org.wetside.app.shelf.KeepMinimum;
@@ -206,6 +208,16 @@ public final class Wetside implements AutoCloseable {
     }
     bench = new Bench(this::database, clock, alarm);
     return bench;
+  }
+
+  /** The processes there are. */
+  public FindProcess findProcess() {
+    return new FindProcess(this::database);
+  }
+
+  /** The cues of a process or a load. */
+  public ShowCues showCues() {
+    return new ShowCues(this::database);
   }
 
   /** Makes, changes and dissolves loads. */

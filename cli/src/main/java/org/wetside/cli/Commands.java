@@ -10,14 +10,19 @@ import java.util.concurrent.Callable;
 final class Commands {
   /** In the order in which help lists them. Every name needs its line in {@link #create}. */
   static final List<String> NAMES =
-      List.of("serve", "rolls", "time", "times", "mix", "temper", "drift", "version");
+      List.of(
+          "serve", "demo", "rolls", "loads", "time", "times", "mix", "temper", "drift", "cues",
+          "version");
 
   private Commands() {}
 
   /** A fresh command object for picocli. */
   static Callable<Integer> create(String name) {
     return switch (name) {
+      case "demo" -> new DemoCommand();
       case "rolls" -> new RollsCommand();
+      case "loads" -> new LoadsCommand();
+      case "cues" -> new CuesCommand();
       case "time" -> new TimeCommand();
       case "times" -> new TimesCommand();
       case "mix" -> new MixCommand();

@@ -14,6 +14,7 @@ import org.wetside.web.page.ThemeRoutes;
 import org.wetside.web.plan.LoadApiRoutes;
 import org.wetside.web.plan.LoadRoutes;
 import org.wetside.web.plan.PlanRoutes;
+import org.wetside.web.process.ProcessRoutes;
 import org.wetside.web.rolls.RollsRoutes;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
@@ -30,6 +31,7 @@ final class Places {
         new PlanRoutes(wetside, pages),
         new LoadRoutes(wetside, pages),
         new LoadApiRoutes(wetside),
+        new ProcessRoutes(wetside),
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),
         new MixingRoutes(),

@@ -11,7 +11,6 @@ import org.wetside.core.plan.Load;
 import org.wetside.core.plan.LoadState;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.plan.RollState;
-import org.wetside.core.process.FilmProcess;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.store.Database;
 import org.wetside.store.Loads;
@@ -37,20 +36,6 @@ public final class MakeLoad {
   /** What a wish comes to, without keeping it. */
   public PreparedLoad prepared(LoadWish wish) {
     return prepare.of(wish);
-  }
-
-  /** The processes a load may be run by, built in and the user's own. */
-  public List<FilmProcess> processes() {
-    return prepare.processes();
-  }
-
-  /**
-   * The process of that short name, built in or the user's own.
-   *
-   * @throws BadValueException when there is none
-   */
-  public FilmProcess process(String slug) {
-    return prepare.process(slug);
   }
 
   /**

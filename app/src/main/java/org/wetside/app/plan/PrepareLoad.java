@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.wetside.app.process.FindProcess;
 import org.wetside.app.shelf.KeepMinimum;
 import org.wetside.app.times.AskTime;
 import org.wetside.core.bath.SmallestFill;
@@ -25,9 +26,7 @@ import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.DilutionRatio;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.source.Standing;
-import org.wetside.reference.BuiltInProcesses;
 import org.wetside.store.Database;
-import org.wetside.store.Processes;
 import org.wetside.store.Rolls;
 import org.wetside.store.Tanks;
 
@@ -50,7 +49,7 @@ public final class PrepareLoad {
    */
   public PreparedLoad of(LoadWish wish) {
     Tank tank = tank(wish.tank());
-    FilmProcess process = process(wish.process());
+    FilmProcess process = new FindProcess(database).of(wish.process());
     List<Roll> rolls = wish.rolls().stream().map(this::roll).toList();
     List<PreparedLoad.TimedRoll> timed =
         rolls.stream().map(roll -> times.of(roll, wish.recipe(), tank, process)).toList();
@@ -78,22 +77,6 @@ public final class PrepareLoad {
         ratio.map(parts -> StockRequirement.check(parts.concentrateIn(fill), film, minimum)),
         time.map(chosen -> length(process, chosen.time())),
         inTheWay);
-  }
-
-  /** The built-in ones, then the user's own. */
-  List<FilmProcess> processes() {
-    List<FilmProcess> all = new ArrayList<>(BuiltInProcesses.all());
-    all.addAll(database.get().read(session -> new Processes(session).all()));
-    return all;
-  }
-
-  /** A built-in process, or one of the user's own. */
-  FilmProcess process(String slug) {
-    return database
-        .get()
-        .read(session -> new Processes(session).find(slug))
-        .or(() -> BuiltInProcesses.all().stream().filter(p -> p.slug().equals(slug)).findFirst())
-        .orElseThrow(() -> new BadValueException("process", slug, "there is no such process"));
   }
 
   private Tank tank(String name) {

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.util.List;
 import org.wetside.app.Wetside;
 import org.wetside.core.plan.Load;
 import org.wetside.core.quantity.BadValueException;
@@ -30,28 +31,28 @@ public final class LoadApiRoutes implements Routes {
           Load made = wetside.makeLoad().make(Json.read(ctx, LoadBody.class).wish());
           ctx.status(HttpStatus.CREATED);
           ctx.header("Location", "/api/loads/" + made.id());
-          ctx.json(view(made));
+          answer(ctx, made);
         });
-    routes.get("/api/loads/{load}", ctx -> ctx.json(view(load(ctx))));
+    routes.get("/api/loads/{load}", ctx -> answer(ctx, load(ctx)));
     routes.put(
         "/api/loads/{load}",
         ctx ->
-            ctx.json(
-                view(
-                    wetside
-                        .makeLoad()
-                        .change(load(ctx).id(), Json.read(ctx, LoadBody.class).wish()))));
+            answer(
+                ctx,
+                wetside.makeLoad().change(load(ctx).id(), Json.read(ctx, LoadBody.class).wish())));
     routes.delete(
         "/api/loads/{load}",
         ctx -> {
           long id = load(ctx).id();
           wetside.makeLoad().dissolve(id);
-          ctx.json(view(wetside.listLoads().find(id).orElseThrow()));
+          answer(ctx, wetside.listLoads().find(id).orElseThrow());
         });
   }
 
-  private LoadView view(Load load) {
-    return LoadView.of(load, wetside.listLoads().runOf(load.id()).orElse(null));
+  /** One load; as a list of one where {@code as=list} is asked for, as the command line does. */
+  private void answer(Context ctx, Load load) {
+    LoadView view = LoadView.of(load, wetside.listLoads().runOf(load.id()).orElse(null));
+    ctx.json("list".equals(ctx.queryParam("as")) ? new LoadsView(List.of(view)) : view);
   }
 
   private Load load(Context ctx) {

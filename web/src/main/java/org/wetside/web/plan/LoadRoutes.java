@@ -161,7 +161,7 @@ public final class LoadRoutes implements Routes {
 
   private Map<String, String> processes() {
     Map<String, String> processes = new LinkedHashMap<>();
-    for (FilmProcess process : wetside.makeLoad().processes()) {
+    for (FilmProcess process : wetside.findProcess().all()) {
       processes.put(process.slug(), process.name());
     }
     return processes;

@@ -50,7 +50,7 @@ final class LoadSheet {
         EveningLoad.of(
                 "",
                 load.tank(),
-                wetside.makeLoad().process(load.process()),
+                wetside.findProcess().of(load.process()),
                 load.time().time(),
                 Instant.EPOCH)
             .length();

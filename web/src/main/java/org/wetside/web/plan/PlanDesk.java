@@ -67,7 +67,7 @@ final class PlanDesk {
           EveningLoad.of(
               number,
               load.tank(),
-              wetside.makeLoad().process(load.process()),
+              wetside.findProcess().of(load.process()),
               load.time().time(),
               start);
       loads.add(lines.of(number, load, start, drawn.end()));

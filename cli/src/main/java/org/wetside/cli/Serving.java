@@ -1,0 +1,100 @@
+package org.wetside.cli;
+
+import io.javalin.util.JavalinBindException;
+import java.io.PrintWriter;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import org.wetside.app.CannotDoException;
+import org.wetside.app.Wetside;
+import org.wetside.app.home.Home;
+import org.wetside.app.home.ServerAddress;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.web.WebOptions;
+import org.wetside.web.WebServer;
+
+/** Serves one open home until the program is told to stop. */
+final class Serving {
+  private static final int TOKEN_BYTES = 24;
+  private static final int LAST_PORT = 65_535;
+
+  private Serving() {}
+
+  /**
+   * Serves, and closes the home at the end.
+   *
+   * @param port as typed
+   * @param afterwards done last of all
+   */
+  static int until(Wetside wetside, String port, PrintWriter out, Runnable afterwards)
+      throws InterruptedException {
+    CountDownLatch stopped = new CountDownLatch(1);
+    try {
+      Home home = wetside.home();
+      String token = freshToken();
+      WebServer server = start(wetside, portOf(port), token);
+      String address = "http://127.0.0.1:" + server.port();
+      wetside.bench().resume();
+      wetside.servingAt(address);
+      new ServerAddress(address, token).write(home);
+      Runtime.getRuntime()
+          .addShutdownHook(
+              new Thread(
+                  () -> {
+                    server.close();
+                    ServerAddress.remove(home);
+                    wetside.close();
+                    afterwards.run();
+                    stopped.countDown();
+                  },
+                  "stop"));
+      out.println("Wetside is at " + server.address());
+      out.println("Data: " + home.folder());
+      out.println("Ctrl-C stops it; a run that is under way goes on by the clock.");
+      out.flush();
+    } catch (RuntimeException refused) {
+      wetside.close();
+      afterwards.run();
+      throw refused;
+    }
+    stopped.await();
+    return ExitCode.DONE;
+  }
+
+  private static WebServer start(Wetside wetside, int port, String token) {
+    try {
+      return WebServer.start(
+          wetside, new WebOptions(port, wetside.home().isDemo(), Optional.of(token)));
+    } catch (JavalinBindException taken) {
+      throw new CannotDoException(
+          "port "
+              + port
+              + " is taken by another program. Say another one with --port, or 0 for any free one.",
+          taken);
+    }
+  }
+
+  private static int portOf(String text) {
+    try {
+      int port = Integer.parseInt(text.strip());
+      if (port >= 0 && port <= LAST_PORT) {
+        return port;
+      }
+    } catch (NumberFormatException notOne) {
+      throw badPort(text);
+    }
+    throw badPort(text);
+  }
+
+  private static BadValueException badPort(String text) {
+    return new BadValueException(
+        "port", text, "a whole number from 0 (any free one) to " + LAST_PORT);
+  }
+
+  private static String freshToken() {
+    byte[] bytes = new byte[TOKEN_BYTES];
+    new SecureRandom().nextBytes(bytes);
+    return HexFormat.of().formatHex(bytes);
+  }
+}
