@@ -98,6 +98,7 @@ public final class FillDemo {
     clock.live(Duration.ofMinutes(1));
     send(second, 0, new Happening.Note("the kettle boiled over; one cycle missed"));
     clock.live(Duration.ofHours(1));
+    clock.liveTo(now.minus(HALF_WAY).minusSeconds(240));
     rolls(
         "TM-04 135 36 TRI-X 400 @400 \"ferry slip\" on " + today.minusDays(3),
         "TM-05 135 36 TRI-X 400 @400 \"eel weir\" on " + today.minusDays(3),
@@ -106,7 +107,6 @@ public final class FillDemo {
             + today.minusDays(2),
         "TM-08 135 24 Sluice Pan 125 @125 \"last sack of flour\" on " + today.minusDays(1),
         "TM-09 135 36 TRI-X 400 @6400 \"night ferry\" on " + today.minusDays(41));
-    clock.liveTo(now.minus(HALF_WAY).minusSeconds(240));
     Load tonight = load("Double", "1+1", "TM-04", "TM-05");
     load("Single", "1+1", "TM-06");
     clock.liveTo(now.minus(HALF_WAY));

@@ -60,7 +60,9 @@ public final class PrepareLoad {
     Optional<StockMinimum> minimum =
         new KeepMinimum(database.get()).find(wish.recipe().developer());
     List<String> inTheWay = new ArrayList<>();
-    Volume fill = fill(wish, tank, covers, film, minimum, inTheWay);
+    // A recalled minimum is shown as an open check; it neither raises the fill nor forbids a load.
+    Optional<StockMinimum> firm = minimum.filter(known -> known.standing() != Standing.FROM_MEMORY);
+    Volume fill = fill(wish, tank, covers, film, firm, inTheWay);
     Optional<DilutionRatio> ratio = wish.recipe().dilution().ratio();
     addReasons(sharing, timed, time, inTheWay);
     return new PreparedLoad(
