@@ -59,7 +59,7 @@ public final class Cautions {
   public List<Caution> whenHandling(String contents, BathKind kind) {
     List<Caution> all = new ArrayList<>(of(contents));
     for (ReferenceRow row : hazards) {
-      if (row.text("kind").equals("mixture") && isFor(row, kind)) {
+      if (row.text("kind").equals("mixture") && row.isFor(kind)) {
         all.add(Caution.of(row));
       }
     }
@@ -89,10 +89,6 @@ public final class Cautions {
       }
     }
     return Optional.ofNullable(best).map(Caution::of);
-  }
-
-  private static boolean isFor(ReferenceRow row, BathKind kind) {
-    return List.of(row.text("baths").split("\\|", -1)).contains(kind.word());
   }
 
   private static boolean isWater(String ingredient) {

@@ -2,6 +2,7 @@ package org.wetside.reference;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.wetside.core.bath.BathKind;
 import org.wetside.core.source.Citation;
 import org.wetside.core.source.Standing;
 
@@ -45,6 +46,12 @@ public final class ReferenceRow {
   /** How the value is known. */
   public Standing standing() {
     return Standing.fromWord(line.cell("standing"));
+  }
+
+  /** Whether the column {@code baths} names that kind, or every one by {@code *}. */
+  boolean isFor(BathKind kind) {
+    List<String> kinds = List.of(text("baths").split("\\|", -1));
+    return kinds.contains("*") || kinds.contains(kind.word());
   }
 
   /** Limits and disagreements; may be empty. */

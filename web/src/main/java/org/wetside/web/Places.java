@@ -6,6 +6,7 @@ import org.wetside.web.bench.BenchRoutes;
 import org.wetside.web.bench.RunRoutes;
 import org.wetside.web.drawer.DrawerRoutes;
 import org.wetside.web.drawer.RollPageRoutes;
+import org.wetside.web.equipment.EquipmentRoutes;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.negatives.NegativesRoutes;
@@ -16,6 +17,9 @@ import org.wetside.web.plan.LoadRoutes;
 import org.wetside.web.plan.PlanRoutes;
 import org.wetside.web.process.ProcessRoutes;
 import org.wetside.web.rolls.RollsRoutes;
+import org.wetside.web.shelf.BottleApi;
+import org.wetside.web.shelf.MixRoutes;
+import org.wetside.web.shelf.ShelfRoutes;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
 
@@ -31,6 +35,10 @@ final class Places {
         new PlanRoutes(wetside, pages),
         new LoadRoutes(wetside, pages),
         new LoadApiRoutes(wetside),
+        new MixRoutes(wetside, pages),
+        new ShelfRoutes(wetside, pages),
+        new BottleApi(wetside),
+        new EquipmentRoutes(wetside, pages),
         new ProcessRoutes(wetside),
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),

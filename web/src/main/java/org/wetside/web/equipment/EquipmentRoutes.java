@@ -1,0 +1,236 @@
+package org.wetside.web.equipment;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.wetside.app.Wetside;
+import org.wetside.app.plan.PlanWords;
+import org.wetside.app.times.TimeWords;
+import org.wetside.core.development.FilmFormat;
+import org.wetside.core.development.Vessel;
+import org.wetside.core.plan.Tank;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.TemperatureDifference;
+import org.wetside.core.quantity.Volume;
+import org.wetside.core.thermal.Thermometer;
+import org.wetside.core.thermal.ThermometerOffset;
+import org.wetside.web.Routes;
+import org.wetside.web.api.Json;
+import org.wetside.web.page.FieldReader;
+import org.wetside.web.page.FilledForm;
+import org.wetside.web.page.Pages;
+import org.wetside.web.page.Place;
+
+/** The Equipment page, and tanks and thermometers over HTTP. */
+public final class EquipmentRoutes implements Routes {
+  private static final String TEMPLATE = "equipment.jte";
+  private static final TemperatureDifference USUAL_DOUBT = TemperatureDifference.ofKelvins(0.2);
+
+  private final Wetside wetside;
+  private final Pages pages;
+
+  /**
+   * @param wetside the open home
+   * @param pages draws the page
+   */
+  public EquipmentRoutes(Wetside wetside, Pages pages) {
+    this.wetside = wetside;
+    this.pages = pages;
+  }
+
+  /** All tanks. */
+  public record TanksView(List<TankView> tanks) {}
+
+  /** All thermometers. */
+  public record ThermometersView(List<ThermometerView> thermometers) {}
+
+  @Override
+  public void register(RoutesConfig routes) {
+    routes.get(
+        "/equipment",
+        ctx -> pages.show(ctx, TEMPLATE, page(ctx, FilledForm.empty(), FilledForm.empty())));
+    routes.post("/equipment/tank", this::keepTank);
+    routes.post("/equipment/tank/remove", this::removeTank);
+    routes.post("/equipment/thermometer", this::keepThermometer);
+    routes.get("/api/tanks", ctx -> ctx.json(tanks()));
+    routes.post("/api/tanks", this::postTank);
+    routes.delete("/api/tanks/{name}", this::deleteTank);
+    routes.get("/api/thermometers", ctx -> ctx.json(thermometers()));
+    routes.post("/api/thermometers", this::postThermometer);
+  }
+
+  private TanksView tanks() {
+    return new TanksView(wetside.keepTanks().all().stream().map(TankView::of).toList());
+  }
+
+  private ThermometersView thermometers() {
+    return new ThermometersView(
+        wetside.keepThermometers().all().stream().map(ThermometerView::of).toList());
+  }
+
+  private void postTank(Context ctx) {
+    Tank tank = Json.read(ctx, TankView.class).tank();
+    wetside.keepTanks().add(tank);
+    ctx.status(HttpStatus.CREATED).json(TankView.of(tank));
+  }
+
+  private void deleteTank(Context ctx) {
+    String name = ctx.pathParam("name");
+    if (!wetside.keepTanks().remove(name)) {
+      throw new NotFoundResponse("There is no tank " + name + ".");
+    }
+    ctx.json(tanks());
+  }
+
+  private void postThermometer(Context ctx) {
+    ThermometerView body = Json.read(ctx, ThermometerView.class);
+    String name = body.name() == null ? "" : body.name().strip();
+    Optional<ThermometerOffset> offset = body.offset(today());
+    if (wetside.keepThermometers().find(name).isEmpty()) {
+      wetside.keepThermometers().add(name);
+    }
+    offset.ifPresent(known -> wetside.keepThermometers().compared(name, known));
+    ctx.status(HttpStatus.CREATED)
+        .json(ThermometerView.of(wetside.keepThermometers().find(name).orElseThrow()));
+  }
+
+  private void keepTank(Context ctx) {
+    FieldReader read = new FieldReader(FilledForm.of(ctx));
+    Optional<Vessel> vessel = read.required("vessel", "tank", Vessel::parse);
+    Optional<Volume> holds = read.required("holds", "volume of the tank", FieldReader::volume);
+    List<Tank.Room> rooms = new ArrayList<>();
+    room(read, rooms, FilmFormat.SMALL, "135");
+    room(read, rooms, FilmFormat.MEDIUM, "120");
+    if (read.isGood()) {
+      try {
+        Tank tank =
+            new Tank(read.form().value("name"), vessel.orElseThrow(), rooms, holds.orElseThrow());
+        wetside.keepTanks().put(tank);
+        pages.goSaying(ctx, "/equipment", "Kept " + tank.name() + ".");
+        return;
+      } catch (BadValueException refusal) {
+        read.refuse(refusal.thing().startsWith("name") ? "name" : FilledForm.WHOLE, refusal);
+      }
+    }
+    pages.showRefused(ctx, TEMPLATE, page(ctx, read.form(), FilledForm.empty()));
+  }
+
+  private static void room(
+      FieldReader read, List<Tank.Room> rooms, FilmFormat format, String suffix) {
+    Optional<Integer> most = read.maybe("most-" + suffix, FieldReader::count);
+    if (most.isEmpty()) {
+      return;
+    }
+    Optional<Volume> each =
+        read.required("each-" + suffix, "volume for one reel", FieldReader::volume);
+    if (each.isPresent()) {
+      try {
+        rooms.add(new Tank.Room(format, most.get(), each.get()));
+      } catch (BadValueException refusal) {
+        read.refuse("most-" + suffix, refusal);
+      }
+    }
+  }
+
+  private void removeTank(Context ctx) {
+    String name = String.valueOf(ctx.formParam("name"));
+    boolean removed = wetside.keepTanks().remove(name);
+    pages.goSaying(
+        ctx, "/equipment", removed ? "Took " + name + " away." : "There is no tank " + name + ".");
+  }
+
+  private void keepThermometer(Context ctx) {
+    FieldReader read = new FieldReader(FilledForm.of(ctx));
+    Optional<Temperature> shown = read.maybe("shown", FieldReader::temperature);
+    Optional<Temperature> truth = read.maybe("truth", FieldReader::temperature);
+    if (shown.isPresent() != truth.isPresent() && read.isGood()) {
+      read.refuse(
+          shown.isPresent() ? "truth" : "shown",
+          new BadValueException(
+              "comparison", "half of it", "say what it showed and what was true"));
+    }
+    if (read.isGood()) {
+      try {
+        String name = read.form().value("name");
+        if (wetside.keepThermometers().find(name).isEmpty()) {
+          wetside.keepThermometers().add(name);
+        }
+        if (shown.isPresent()) {
+          wetside
+              .keepThermometers()
+              .compared(
+                  name,
+                  ThermometerOffset.fromComparison(
+                      shown.get(),
+                      truth.orElseThrow(),
+                      USUAL_DOUBT,
+                      today(),
+                      read.form().value("how")));
+        }
+        pages.goSaying(ctx, "/equipment", "Kept " + name + ".");
+        return;
+      } catch (BadValueException refusal) {
+        read.refuse(refusal.thing().startsWith("name") ? "name" : "shown", refusal);
+      }
+    }
+    pages.showRefused(ctx, TEMPLATE, page(ctx, FilledForm.empty(), read.form()));
+  }
+
+  private EquipmentPage page(Context ctx, FilledForm tank, FilledForm thermometer) {
+    return new EquipmentPage(
+        pages.sheet(ctx, Place.EQUIPMENT, "Equipment"),
+        wetside.keepTanks().all().stream().map(EquipmentRoutes::line).toList(),
+        wetside.keepThermometers().all().stream().map(EquipmentRoutes::line).toList(),
+        tank,
+        thermometer);
+  }
+
+  private static EquipmentPage.TankLine line(Tank tank) {
+    return new EquipmentPage.TankLine(
+        tank.name(),
+        tank.vessel().label(),
+        tank.rooms().stream()
+            .map(
+                room ->
+                    room.most()
+                        + " × "
+                        + room.format().word()
+                        + ", "
+                        + PlanWords.millilitres(room.each())
+                        + " each")
+            .collect(Collectors.joining("; ")),
+        PlanWords.millilitres(tank.holds()));
+  }
+
+  private static EquipmentPage.ThermometerLine line(Thermometer thermometer) {
+    return new EquipmentPage.ThermometerLine(
+        thermometer.name(),
+        thermometer
+            .offset()
+            .map(
+                known ->
+                    String.format(java.util.Locale.ROOT, "%+.1f K", known.correction().kelvins()))
+            .orElse("not compared yet"),
+        thermometer
+            .offset()
+            .map(
+                known ->
+                    "at "
+                        + TimeWords.degrees(known.at())
+                        + " on "
+                        + known.found()
+                        + (known.how().isBlank() ? "" : ", " + known.how()))
+            .orElse("trusted to ±0.5 K until it is"));
+  }
+
+  private LocalDate today() {
+    return LocalDate.ofInstant(wetside.clock().instant(), wetside.clock().getZone());
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * Equipment: tanks and thermometers. In: what was typed. Out: the page and its interface. Open
+ * {@link org.wetside.web.equipment.EquipmentRoutes} first.
+ */
+@NullMarked
+package org.wetside.web.equipment;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,82 @@
+package org.wetside.web.shelf;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Optional;
+import org.wetside.app.shelf.ChangeBottle;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Volume;
+import org.wetside.web.page.FieldReader;
+import org.wetside.web.page.FilledForm;
+
+/** What a form on a bottle's page does; the path names it. */
+enum BottleAct {
+  TAKE("take", "take", "takeNote"),
+  TOP_UP("top-up", "topUp", "topUpNote"),
+  CORRECT("correct", "correct", "correctReason"),
+  OPEN("open", "openedOn", ""),
+  DISCARD("discard", "", "discardNote");
+
+  private final String path;
+  private final String field;
+  private final String noteField;
+
+  BottleAct(String path, String field, String noteField) {
+    this.path = path;
+    this.field = field;
+    this.noteField = noteField;
+  }
+
+  static Optional<BottleAct> of(String path) {
+    return Arrays.stream(values()).filter(act -> act.path.equals(path)).findFirst();
+  }
+
+  /**
+   * Reads its fields and does it.
+   *
+   * @return what to say; empty when the reader has noted a complaint and nothing was done
+   */
+  String perform(ChangeBottle change, String letter, FieldReader reader, LocalDate today) {
+    FilledForm form = reader.form();
+    String note = noteField.isEmpty() ? "" : form.value(noteField);
+    try {
+      return switch (this) {
+        case TAKE -> {
+          Optional<Volume> volume = volume(reader);
+          volume.ifPresent(taken -> change.take(letter, taken, note));
+          yield volume.map(v -> ShelfRoutes.ml(v) + " taken from " + letter + ".").orElse("");
+        }
+        case TOP_UP -> {
+          Optional<Volume> volume = volume(reader);
+          volume.ifPresent(added -> change.topUp(letter, added, note));
+          yield volume.map(v -> ShelfRoutes.ml(v) + " added to " + letter + ".").orElse("");
+        }
+        case CORRECT -> {
+          Optional<Volume> volume = volume(reader);
+          volume.ifPresent(left -> change.correct(letter, left, note));
+          yield volume
+              .map(v -> "The book of " + letter + " now says " + ShelfRoutes.ml(v) + ".")
+              .orElse("");
+        }
+        case OPEN -> {
+          boolean blank = form.isBlank(field);
+          Optional<LocalDate> day =
+              blank ? Optional.of(today) : reader.maybe(field, FieldReader::day);
+          day.ifPresent(opened -> change.open(letter, opened));
+          yield day.map(d -> "Bottle " + letter + " is open.").orElse("");
+        }
+        case DISCARD -> {
+          change.discard(letter, note);
+          yield "Bottle " + letter + " is off the shelf; its book is kept.";
+        }
+      };
+    } catch (BadValueException refused) {
+      reader.refuse(refused.thing().startsWith("reason") ? noteField : field, refused);
+      return "";
+    }
+  }
+
+  private Optional<Volume> volume(FieldReader reader) {
+    return reader.required(field, "volume", FieldReader::volume);
+  }
+}

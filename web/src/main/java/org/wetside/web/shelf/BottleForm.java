@@ -1,0 +1,95 @@
+package org.wetside.web.shelf;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.wetside.core.bath.BathKind;
+import org.wetside.core.bath.BottleLabel;
+import org.wetside.core.bath.Strength;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Volume;
+import org.wetside.web.page.FieldReader;
+import org.wetside.web.page.FilledForm;
+import org.wetside.web.page.Sheet;
+
+/**
+ * Model of the form for a new bottle.
+ *
+ * @param sheet the sheet
+ * @param form what was typed
+ */
+public record BottleForm(Sheet sheet, FilledForm form) {
+  /** The kinds of bath to choose from. */
+  public Map<String, String> baths() {
+    Map<String, String> words = new LinkedHashMap<>();
+    for (BathKind bath : BathKind.values()) {
+      words.put(bath.word(), bath.word());
+    }
+    return words;
+  }
+
+  /** The strengths to choose from. */
+  public Map<String, String> strengths() {
+    Map<String, String> words = new LinkedHashMap<>();
+    words.put("concentrate", "concentrate, to be diluted");
+    words.put("stock", "stock, made up once");
+    words.put("working", "working strength, ready to pour");
+    return words;
+  }
+
+  /** What becomes of it after use. */
+  public Map<String, String> uses() {
+    Map<String, String> words = new LinkedHashMap<>();
+    words.put("back", "back into the bottle");
+    words.put("away", "thrown away (one-shot)");
+    return words;
+  }
+
+  /** A bottle read from a form. */
+  record Described(BottleLabel label, Volume filled) {}
+
+  /** Reads the form; empty when the reader has noted complaints. */
+  static Optional<Described> read(FieldReader reader) {
+    FilledForm form = reader.form();
+    Optional<Volume> full = reader.required("full", "volume when full", FieldReader::volume);
+    Optional<Volume> left = reader.maybe("left", FieldReader::volume);
+    Optional<LocalDate> mixed = reader.maybe("mixedOn", FieldReader::day);
+    Optional<LocalDate> opened = reader.maybe("openedOn", FieldReader::day);
+    Optional<BathKind> bath = reader.required("bath", "kind of bath", BathKind::fromWord);
+    Optional<Strength> strength = reader.required("strength", "strength", Strength::fromWord);
+    reader.required("letter", "letter of the bottle", text -> text);
+    reader.required("contents", "contents of the bottle", text -> text);
+    if (!reader.isGood() || full.isEmpty() || bath.isEmpty() || strength.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      BottleLabel label =
+          new BottleLabel(
+              form.value("letter"),
+              form.value("contents"),
+              strength.get(),
+              bath.get(),
+              full.get(),
+              form.value("use").equals("away"),
+              mixed,
+              opened,
+              form.value("note"));
+      return Optional.of(new Described(label, left.orElse(full.get())));
+    } catch (BadValueException refused) {
+      reader.refuse(fieldOf(refused), refused);
+      return Optional.empty();
+    }
+  }
+
+  /** The field that a complaint is about. */
+  static String fieldOf(BadValueException refused) {
+    return switch (refused.thing()) {
+      case "letter of the bottle" -> "letter";
+      case "contents of the bottle" -> "contents";
+      case "volume of the bottle" -> "full";
+      case "volume in the bottle" -> "left";
+      default -> FilledForm.WHOLE;
+    };
+  }
+}

@@ -1,0 +1,96 @@
+package org.wetside.web.shelf;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import org.wetside.core.bath.Bottle;
+import org.wetside.core.bath.Strength;
+import org.wetside.web.mixing.Pour;
+
+/**
+ * A bottle as the pages show it.
+ *
+ * @param letter its own
+ * @param hatch its hatch
+ * @param bath the word for it
+ * @param title contents and strength
+ * @param left what is left, in words
+ * @param story what is known of it, in a sentence
+ * @param facts name and figure of each fact, in order
+ * @param low whether less than a tenth is left
+ * @param mixable whether a working solution is mixed from it
+ * @param drawing how it is drawn
+ */
+public record BottleLine(
+    String letter,
+    String hatch,
+    String bath,
+    String title,
+    String left,
+    String story,
+    Map<String, String> facts,
+    boolean low,
+    boolean mixable,
+    BottleDrawing drawing) {
+  private static final double NEARLY_EMPTY = 0.1;
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+  /** The line of a bottle on that day. */
+  public static BottleLine of(Bottle bottle, LocalDate today) {
+    return new BottleLine(
+        bottle.label().letter(),
+        Hatches.of(bottle.label().bath()),
+        bottle.label().bath().word(),
+        bottle.label().contents() + ", " + bottle.label().strength().word(),
+        leftOf(bottle),
+        story(bottle, today),
+        facts(bottle),
+        bottle.fullness() < NEARLY_EMPTY,
+        bottle.label().strength() != Strength.WORKING,
+        BottleDrawing.of(bottle));
+  }
+
+  private static String leftOf(Bottle bottle) {
+    return Pour.words(bottle.left().millilitres()).replace(" mL", "")
+        + " of "
+        + Pour.words(bottle.label().full().millilitres());
+  }
+
+  private static Map<String, String> facts(Bottle bottle) {
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put("left", leftOf(bottle));
+    bottle.label().mixedOn().ifPresent(day -> facts.put("mixed", DAY.format(day)));
+    bottle.label().openedOn().ifPresent(day -> facts.put("opened", DAY.format(day)));
+    if (bottle.film().rolls() > 0) {
+      facts.put("through it", rolls(bottle.film().rolls()));
+    }
+    facts.put("after use", bottle.label().oneShot() ? "thrown away" : "back into the bottle");
+    return facts;
+  }
+
+  private static String rolls(double rolls) {
+    String count = String.format(Locale.ROOT, "%.2f", rolls).replaceFirst("\\.?0+$", "");
+    return count + (rolls == 1 ? " roll" : " rolls");
+  }
+
+  private static String story(Bottle bottle, LocalDate today) {
+    String kind = "A " + bottle.label().bath().word();
+    String age =
+        bottle
+            .label()
+            .mixedOn()
+            .or(bottle.label()::openedOn)
+            .map(day -> ChronoUnit.DAYS.between(day, today))
+            .map(
+                days ->
+                    (bottle.label().mixedOn().isPresent() ? ", mixed " : ", opened ")
+                        + (days == 0 ? "today" : days == 1 ? "yesterday" : days + " days ago"))
+            .orElse(", age not known");
+    String note = bottle.label().note();
+    return kind + age + "." + (note.isEmpty() ? "" : " " + note);
+  }
+}

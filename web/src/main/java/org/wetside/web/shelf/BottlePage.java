@@ -1,0 +1,46 @@
+package org.wetside.web.shelf;
+
+import java.util.List;
+import org.wetside.core.bath.BottleEntry;
+import org.wetside.web.mixing.CautionView;
+import org.wetside.web.mixing.Pour;
+import org.wetside.web.page.FilledForm;
+import org.wetside.web.page.Sheet;
+
+/**
+ * Model of the page of one bottle: what is in it, the cautions for handling it, its acts and its
+ * book.
+ *
+ * @param sheet the sheet
+ * @param bottle the bottle
+ * @param opened whether it has been opened
+ * @param cautions shown at the moment of handling; never empty
+ * @param disposal where its contents go
+ * @param book its lines, newest first
+ * @param form what was typed into one of its acts
+ */
+public record BottlePage(
+    Sheet sheet,
+    BottleLine bottle,
+    boolean opened,
+    List<CautionView> cautions,
+    List<CautionView> disposal,
+    List<Line> book,
+    FilledForm form) {
+
+  /**
+   * One line of the book.
+   *
+   * @param when day and time
+   * @param what what happened
+   * @param change how much more or less, signed
+   * @param note in words
+   */
+  public record Line(String when, String what, String change, String note) {
+    static Line of(BottleEntry entry, String when) {
+      double change = entry.changeMillilitres();
+      String signed = change == 0 ? "" : (change > 0 ? "+" : "−") + Pour.words(Math.abs(change));
+      return new Line(when, entry.kind().word(), signed, entry.note());
+    }
+  }
+}

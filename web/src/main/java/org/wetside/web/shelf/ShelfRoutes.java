@@ -1,0 +1,154 @@
+package org.wetside.web.shelf;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.wetside.app.Wetside;
+import org.wetside.core.bath.Bottle;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Volume;
+import org.wetside.reference.Caution;
+import org.wetside.reference.Cautions;
+import org.wetside.reference.Disposal;
+import org.wetside.web.Routes;
+import org.wetside.web.mixing.CautionView;
+import org.wetside.web.page.FieldReader;
+import org.wetside.web.page.FilledForm;
+import org.wetside.web.page.Pages;
+import org.wetside.web.page.Place;
+
+/** The pages of the Shelf: the board, one bottle with its acts, a new one. */
+public final class ShelfRoutes implements Routes {
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ENGLISH);
+
+  private final Wetside wetside;
+  private final Pages pages;
+  private final ZoneId zone = ZoneId.systemDefault();
+
+  /** Over one open home. */
+  public ShelfRoutes(Wetside wetside, Pages pages) {
+    this.wetside = wetside;
+    this.pages = pages;
+  }
+
+  @Override
+  public void register(RoutesConfig routes) {
+    routes.get("/shelf", this::board);
+    routes.get("/shelf/new", ctx -> showNew(ctx, FilledForm.of(Map.of("use", "back"))));
+    routes.post("/shelf/new", this::add);
+    routes.get("/shelf/{letter}", ctx -> showBottle(ctx, found(ctx), FilledForm.empty()));
+    routes.post("/shelf/{letter}/{act}", this::act);
+  }
+
+  private void board(Context ctx) {
+    List<BottleLine> lines =
+        wetside.listBottles().all().stream().map(bottle -> BottleLine.of(bottle, today())).toList();
+    pages.show(
+        ctx,
+        "shelf/shelf.jte",
+        new ShelfPage(pages.sheet(ctx, Place.SHELF, ShelfPage.title(lines.size())), lines));
+  }
+
+  private void add(Context ctx) {
+    FieldReader reader = new FieldReader(FilledForm.of(ctx));
+    Optional<BottleForm.Described> described = BottleForm.read(reader);
+    if (described.isPresent()) {
+      try {
+        wetside.addBottle().add(described.get().label(), described.get().filled());
+        pages.goSaying(
+            ctx, "/shelf", capital(described.get().label().spoken()) + ", stands on the shelf.");
+        return;
+      } catch (BadValueException refused) {
+        reader.refuse(BottleForm.fieldOf(refused), refused);
+      }
+    }
+    showNew(ctx, reader.form());
+  }
+
+  private void act(Context ctx) {
+    Bottle bottle = found(ctx);
+    String letter = bottle.label().letter();
+    FieldReader reader = new FieldReader(FilledForm.of(ctx));
+    BottleAct act = BottleAct.of(ctx.pathParam("act")).orElseThrow(NotFoundResponse::new);
+    String said = act.perform(wetside.changeBottle(), letter, reader, today());
+    if (!reader.isGood()) {
+      showBottle(ctx, bottle, reader.form());
+    } else {
+      pages.goSaying(ctx, act == BottleAct.DISCARD ? "/shelf" : "/shelf/" + letter, said);
+    }
+  }
+
+  private void showNew(Context ctx, FilledForm form) {
+    BottleForm page = new BottleForm(pages.sheet(ctx, Place.SHELF, "A new bottle"), form);
+    if (form.isRefused()) {
+      pages.showRefused(ctx, "shelf/new.jte", page);
+    } else {
+      pages.show(ctx, "shelf/new.jte", page);
+    }
+  }
+
+  private void showBottle(Context ctx, Bottle bottle, FilledForm form) {
+    String contents = bottle.label().contents();
+    List<BottlePage.Line> book = new ArrayList<>();
+    wetside
+        .listBottles()
+        .book(bottle.label().letter())
+        .forEach(entry -> book.add(BottlePage.Line.of(entry, when(entry.at()))));
+    Collections.reverse(book);
+    BottlePage page =
+        new BottlePage(
+            pages.sheet(ctx, Place.SHELF, capital("bottle " + bottle.label().letter())),
+            BottleLine.of(bottle, today()),
+            bottle.label().openedOn().isPresent(),
+            views(Cautions.open().whenHandling(contents, bottle.label().bath())),
+            views(Disposal.open().of(bottle.label().bath())),
+            book,
+            form);
+    if (form.isRefused()) {
+      pages.showRefused(ctx, "shelf/bottle.jte", page);
+    } else {
+      pages.show(ctx, "shelf/bottle.jte", page);
+    }
+  }
+
+  private static List<CautionView> views(List<Caution> cautions) {
+    return cautions.stream().map(CautionView::of).toList();
+  }
+
+  private Bottle found(Context ctx) {
+    String letter = ctx.pathParam("letter");
+    return wetside
+        .listBottles()
+        .find(letter)
+        .orElseThrow(
+            () -> new NotFoundResponse("No bottle " + letter + " stands on the shelf now."));
+  }
+
+  private LocalDate today() {
+    return LocalDate.ofInstant(wetside.clock().instant(), zone);
+  }
+
+  private String when(Instant moment) {
+    return WHEN.format(moment.atZone(zone));
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ENGLISH) + words.substring(1);
+  }
+
+  /** Volumes in what is said after an act. */
+  static String ml(Volume volume) {
+    return org.wetside.web.mixing.Pour.words(volume.millilitres());
+  }
+}
