@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -38,7 +39,7 @@ final class DemoCommand implements Callable<Integer> {
       throw new IllegalStateException("a command is run through Main");
     }
     Path folder = Files.createTempDirectory("wetside-demo");
-    Clock clock = new SteadyClock(Clock.systemDefaultZone(), System::nanoTime);
+    Clock clock = new SteadyClock(Clock.system(ZoneId.systemDefault()), System::nanoTime);
     spec.commandLine().getOut().println("Living through the invented evenings …");
     spec.commandLine().getOut().flush();
     Wetside wetside = FillDemo.into(new Home(folder), clock);

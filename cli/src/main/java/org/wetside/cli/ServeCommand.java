@@ -1,6 +1,7 @@
 package org.wetside.cli;
 
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
@@ -33,7 +34,7 @@ final class ServeCommand implements Callable<Integer> {
       throw new IllegalStateException("a command is run through Main");
     }
     // The wall clock enters here and is handed inwards.
-    Clock clock = new SteadyClock(Clock.systemDefaultZone(), System::nanoTime);
+    Clock clock = new SteadyClock(Clock.system(ZoneId.systemDefault()), System::nanoTime);
     Wetside wetside = Wetside.open(root.home().folder(), clock);
     return Serving.until(wetside, port, spec.commandLine().getOut(), () -> {});
   }

@@ -43,6 +43,8 @@ public final class Training {
   private Training() {}
 
   /**
+   * Runs one training.
+   *
    * @param arguments {@code short} or {@code serve}
    * @throws IOException when the home for the training cannot be made
    */

@@ -69,7 +69,7 @@ class RunsTest {
     RunCard kept = open(card());
     List<RunEvent> events = new ArrayList<>();
     for (Happening what : everyKind()) {
-      long sequence = events.size() + 1;
+      long sequence = events.size() + 1L;
       events.add(
           new RunEvent(
               "event-" + sequence,

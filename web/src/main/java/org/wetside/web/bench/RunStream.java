@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongFunction;
 import java.util.function.Supplier;
@@ -35,7 +36,9 @@ final class RunStream {
   RunStream(LongFunction<SnapshotView> look, Supplier<String> now) {
     this.look = look;
     this.now = now;
-    sender.scheduleAtFixedRate(this::beat, HEARTBEAT_SECONDS, HEARTBEAT_SECONDS, TimeUnit.SECONDS);
+    ScheduledFuture<?> unused =
+        sender.scheduleAtFixedRate(
+            this::beat, HEARTBEAT_SECONDS, HEARTBEAT_SECONDS, TimeUnit.SECONDS);
   }
 
   /** A screen that has just connected. */

@@ -93,7 +93,7 @@ public record EveningDrawing(
     List<Label> numbers = new ArrayList<>();
     List<Stroke> hands = new ArrayList<>();
     for (EveningLoad load : evening.loads()) {
-      double bottom = base.get(load.tank());
+      double bottom = base.getOrDefault(load.tank(), shape.first());
       double top = bottom - shape.tall();
       numbers.add(
           new Label(round(seconds(from, load.begin()) * perSecond), top - 7, load.number()));

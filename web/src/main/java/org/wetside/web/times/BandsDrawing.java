@@ -145,7 +145,7 @@ public record BandsDrawing(
         }
       }
       List<Tick> ticks = new ArrayList<>();
-      for (long at = (long) Math.ceil(low / step) * step; at <= high; at += step) {
+      for (double at = Math.ceil(low / step) * step; at <= high; at += step) {
         double x = x(at);
         boolean room = x > 24 && x < width - 24;
         ticks.add(new Tick(x, room ? clock(at) : ""));
