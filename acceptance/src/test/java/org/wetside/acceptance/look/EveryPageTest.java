@@ -39,6 +39,15 @@ class EveryPageTest {
     return Stream.of(
         "/marks",
         "/nowhere",
+        "/",
+        "/drawer",
+        "/bench",
+        "/shelf",
+        "/shelf/new",
+        "/shelf/mix",
+        "/negatives",
+        "/equipment",
+        "/loads/new",
         "/times",
         "/times?film=TRI-X+400&developer=D-76&dilution=stock&ei=800&temp=20C&vessel=small");
   }

@@ -12,6 +12,8 @@ import org.wetside.core.process.AfterUse;
 import org.wetside.core.process.FilmProcess;
 import org.wetside.core.process.Step;
 import org.wetside.core.process.StepKind;
+import org.wetside.core.quantity.TemperatureDifference;
+import org.wetside.core.quantity.TemperatureRange;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.Hands;
 import org.wetside.store.Bottles;
@@ -25,6 +27,9 @@ import org.wetside.store.Bottles;
  *     the shelf does not say how the bottle's liquid is made ready
  */
 record LoadSteps(List<Step> steps, List<Optional<Volume>> taken) {
+  /** A developer is held this near to the temperature its time was found for (common practice). */
+  private static final TemperatureDifference HELD = TemperatureDifference.ofKelvins(0.5);
+
   static LoadSteps of(Load load, FilmProcess process, Bottles bottles, Hands hands) {
     List<Step> steps = new ArrayList<>();
     List<Optional<Volume>> taken = new ArrayList<>();
@@ -32,6 +37,9 @@ record LoadSteps(List<Step> steps, List<Optional<Volume>> taken) {
       Optional<String> letter = letter(load, planned);
       Optional<Bottle> bottle = letter.flatMap(bottles::find);
       Step step = planned.kind().wet() ? withHands(planned, hands) : planned;
+      if (planned.kind().developing()) {
+        step = step.withBand(TemperatureRange.around(load.recipe().temperature(), HELD));
+      }
       steps.add(step.withBottle(letter, afterUse(planned, letter, bottle)));
       taken.add(bottle.flatMap(from -> taken(load, planned, from)));
     }

@@ -90,6 +90,23 @@ public record Step(
         source);
   }
 
+  /** The same step kept at another temperature. */
+  public Step withBand(TemperatureRange wanted) {
+    return new Step(
+        kind,
+        bottle,
+        duration,
+        pourIn,
+        drainLead,
+        agitation,
+        Optional.of(wanted),
+        afterUse,
+        light,
+        lengthenTo,
+        standing,
+        source);
+  }
+
   /** The same step from another bottle, going back there if it went back to the old one. */
   public Step withBottle(String letter) {
     AfterUse after =

@@ -10,6 +10,8 @@ import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongFunction;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.wetside.web.api.Json;
 
 /**
  * The lines to the screens: a snapshot on connecting and after each event, a heartbeat every 15 s.
@@ -67,13 +69,29 @@ final class RunStream {
     String data = "{\"now\":\"" + now.get() + "\"}";
     for (Set<SseClient> all : screens.values()) {
       for (SseClient screen : all) {
-        screen.sendEvent("heartbeat", data);
+        deliver(screen, "heartbeat", data, null);
       }
     }
   }
 
-  private static void send(SseClient screen, SnapshotView view) {
-    screen.sendEvent(
-        "snapshot", org.wetside.web.api.Json.write(view), Long.toString(view.sequence()));
+  private void send(SseClient screen, SnapshotView view) {
+    deliver(screen, "snapshot", Json.write(view), Long.toString(view.sequence()));
+  }
+
+  /** A screen that has gone takes nothing any more; the others must not notice. */
+  private void deliver(SseClient screen, String event, String data, @Nullable String id) {
+    if (screen.terminated()) {
+      forget(screen);
+      return;
+    }
+    try {
+      screen.sendEvent(event, data, id);
+    } catch (RuntimeException gone) {
+      forget(screen);
+    }
+  }
+
+  private void forget(SseClient screen) {
+    screens.values().forEach(all -> all.remove(screen));
   }
 }
