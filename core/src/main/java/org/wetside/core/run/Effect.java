@@ -92,15 +92,17 @@ final class Effect {
       return;
     }
     Duration pourIn = before.plan().step(index).pourIn();
-    Instant poured = moment == Moment.POUR ? event.occurredAt() : event.occurredAt().minus(pourIn);
+    // A slow screen, or two presses in a breath, must not put this pour before the last one.
+    Instant earliest = steps.get(current).pour().map(Mark::at).orElse(event.occurredAt());
+    Instant said = later(event.occurredAt(), earliest);
+    Instant poured = later(moment == Moment.POUR ? said : said.minus(pourIn), earliest);
     Instant left = leavePrevious(poured);
+    mark = new Mark(said, mark.how(), mark.by());
     StepMarks marks = StepMarks.NONE.withExtra(steps.get(index).extra());
     marks =
         moment == Moment.POUR
             ? marks.withPour(mark)
-            : marks
-                .withPour(Mark.inferred(left.isAfter(poured) ? left : poured, event))
-                .withFull(mark);
+            : marks.withPour(Mark.inferred(later(left, poured), event)).withFull(mark);
     change(index, marks);
     current = index;
     phase = Phase.RUNNING;
@@ -181,6 +183,10 @@ final class Effect {
 
   private void change(int index, StepMarks marks) {
     steps.set(index, marks);
+  }
+
+  private static Instant later(Instant one, Instant other) {
+    return one.isAfter(other) ? one : other;
   }
 
   private static Instant earlier(Instant one, Instant other) {
