@@ -1,0 +1,5 @@
+/** Rules of structure, each with its reason. */
+@NullMarked
+package org.wetside.acceptance.structure;
+
+import org.jspecify.annotations.NullMarked;

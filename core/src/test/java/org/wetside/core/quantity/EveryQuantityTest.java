@@ -1,0 +1,182 @@
+package org.wetside.core.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Random;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What must hold for every quantity, whatever it measures. */
+class EveryQuantityTest {
+  private static final int TRIES = 2_000;
+
+  /**
+   * One quantity.
+   *
+   * @param name for messages
+   * @param of from its canonical number
+   * @param number back to it
+   * @param parse reads what its text says; null where it is never typed
+   * @param least the smallest value tried
+   * @param most the largest
+   */
+  record Kind(
+      String name,
+      DoubleFunction<Object> of,
+      ToDoubleFunction<Object> number,
+      @Nullable Function<String, Object> parse,
+      double least,
+      double most) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  static List<Kind> kinds() {
+    return List.of(
+        new Kind(
+            "temperature",
+            Temperature::ofCelsius,
+            q -> ((Temperature) q).celsius(),
+            Temperature::parse,
+            -273.15,
+            200),
+        new Kind(
+            "temperature difference",
+            TemperatureDifference::ofKelvins,
+            q -> ((TemperatureDifference) q).kelvins(),
+            TemperatureDifference::parse,
+            -100,
+            100),
+        new Kind(
+            "volume",
+            Volume::ofMillilitres,
+            q -> ((Volume) q).millilitres(),
+            Volume::parse,
+            0,
+            1e6),
+        new Kind(
+            "exposure index",
+            ExposureIndex::of,
+            q -> ((ExposureIndex) q).isoArithmetic(),
+            ExposureIndex::parse,
+            0.1,
+            102_400),
+        new Kind(
+            "dilution",
+            parts -> DilutionRatio.ofParts(1, parts),
+            q -> ((DilutionRatio) q).waterParts(),
+            DilutionRatio::parse,
+            0,
+            500),
+        new Kind("stops", Stops::of, q -> ((Stops) q).count(), null, -10, 10),
+        new Kind("contrast", Gradient::of, q -> ((Gradient) q).value(), null, 0, 3));
+  }
+
+  @ParameterizedTest
+  @MethodSource("kinds")
+  void itsNumberAndItsTextComeBack(Kind kind) {
+    Random random = new Random(26);
+    for (int i = 0; i < TRIES; i++) {
+      double value = kind.least() + random.nextDouble() * (kind.most() - kind.least());
+      double rounded = Math.max(kind.least(), Math.round(value * 1000) / 1000.0);
+      Object quantity = kind.of().apply(rounded);
+      assertThat(kind.number().applyAsDouble(quantity)).isEqualTo(rounded);
+      assertThat(kind.of().apply(rounded)).isEqualTo(quantity).hasSameHashCodeAs(quantity);
+      Function<String, Object> parse = kind.parse();
+      if (parse != null) {
+        assertThat(parse.apply(quantity.toString())).isEqualTo(quantity);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("kinds")
+  void itIsNeverMinusZeroNorNoNumber(Kind kind) {
+    if (kind.least() <= 0) {
+      Object zero = kind.of().apply(-0.0);
+      assertThat(1 / kind.number().applyAsDouble(zero)).isEqualTo(Double.POSITIVE_INFINITY);
+      assertThat(zero).isEqualTo(kind.of().apply(0.0));
+    }
+    for (double no : new double[] {Double.NaN, 1 / 0.0, -1 / 0.0}) {
+      assertThatThrownBy(() -> kind.of().apply(no)).isInstanceOf(BadValueException.class);
+    }
+  }
+
+  @Test
+  void anotherUnitIsTheSameQuantity() {
+    Random random = new Random(1);
+    for (int i = 0; i < TRIES; i++) {
+      double fahrenheit = random.nextDouble() * 200 - 50;
+      assertThat(Temperature.ofFahrenheit(fahrenheit).fahrenheit())
+          .isCloseTo(fahrenheit, within(1e-9));
+      double ounces = random.nextDouble() * 100;
+      assertThat(Volume.ofUsFluidOunces(ounces).usFluidOunces()).isCloseTo(ounces, within(1e-9));
+      assertThat(TemperatureDifference.ofFahrenheitDegrees(9).kelvins()).isEqualTo(5);
+      Duration time = Duration.ofMillis(random.nextInt(10_000_000));
+      assertThat(TimeSpan.ofSeconds(TimeSpan.toSeconds(time))).isEqualTo(time);
+    }
+  }
+
+  @Test
+  void pointsAndDifferencesFollowEachOther() {
+    Random random = new Random(2);
+    for (int i = 0; i < TRIES; i++) {
+      Temperature one = Temperature.ofCelsius(random.nextInt(100));
+      Temperature other = Temperature.ofCelsius(random.nextInt(100));
+      assertThat(other.plus(one.minus(other))).isEqualTo(one);
+      assertThat(Integer.signum(one.compareTo(other)))
+          .isEqualTo((int) Math.signum(one.minus(other).kelvins()));
+      ExposureIndex base = ExposureIndex.of(25 + random.nextInt(3000));
+      ExposureIndex pushed = ExposureIndex.of(25 + random.nextInt(3000));
+      assertThat(base.stopsTo(pushed).count())
+          .isCloseTo(-pushed.stopsTo(base).count(), within(1e-9));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "temperature | 20     | say the unit",
+        "temperature | 20,5C  | decimal mark as a point",
+        "temperature | -300C  | at least -273.15 °C",
+        "temperature | warm   | a number and its unit",
+        "volume      | 600    | say the unit",
+        "volume      | -1mL   | at least 0 mL",
+        "volume      | 2gal   | mL, L or floz",
+        "index       | 0      | more than 0",
+        "index       | 999999 | at most 102400",
+        "index       | 400C   | the number alone",
+        "dilution    | 1:31   | is 1 part plus 31 of water meant (write 1+31), or 1 part in 31",
+        "dilution    | one    | write it as parts",
+        "time        | 9.45   | minutes and seconds",
+        "time        | 9:75   | go to 59",
+        "time        | -2min  | cannot be negative"
+      })
+  void aBadOneIsAnsweredWithTheValueAndTheLimit(String kind, String text, String limit) {
+    Function<String, Object> parse =
+        switch (kind) {
+          case "temperature" -> Temperature::parse;
+          case "volume" -> Volume::parse;
+          case "index" -> ExposureIndex::parse;
+          case "dilution" -> Dilution::parse;
+          default -> typed -> TimeSpan.parse("time", typed);
+        };
+    assertThatThrownBy(() -> parse.apply(text))
+        .isInstanceOf(BadValueException.class)
+        .hasMessageContaining(text.replaceFirst("^(-\\d+)C$", "$1").replace("mL", ""))
+        .hasMessageContaining(limit);
+  }
+}
