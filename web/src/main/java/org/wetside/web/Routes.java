@@ -6,4 +6,7 @@ import io.javalin.config.RoutesConfig;
 public interface Routes {
   /** Adds this place's handlers. Must not open or compute anything: start-up waits for it. */
   void register(RoutesConfig routes);
+
+  /** Ends what goes on beside requests; called before the server stops listening. */
+  default void close() {}
 }

@@ -16,9 +16,11 @@ public final class WebServer implements AutoCloseable {
   private static final String LOOPBACK = "127.0.0.1";
 
   private final Javalin server;
+  private final List<Routes> places;
 
-  private WebServer(Javalin server) {
+  private WebServer(Javalin server, List<Routes> places) {
     this.server = server;
+    this.places = places;
   }
 
   /**
@@ -37,7 +39,7 @@ public final class WebServer implements AutoCloseable {
               configure(config, options);
               register(config.routes, files, pages, places);
             });
-    return new WebServer(server.start());
+    return new WebServer(server.start(), places);
   }
 
   /** The port it listens on. */
@@ -53,6 +55,7 @@ public final class WebServer implements AutoCloseable {
   /** Stops listening; requests under way are answered first. */
   @Override
   public void close() {
+    places.forEach(Routes::close);
     server.stop();
   }
 

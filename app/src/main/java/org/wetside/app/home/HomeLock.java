@@ -67,6 +67,9 @@ public final class HomeLock implements AutoCloseable {
   /** Gives the home free. */
   @Override
   public void close() {
+    if (!channel.isOpen()) {
+      return;
+    }
     try {
       channel.truncate(0);
       channel.close();

@@ -57,6 +57,14 @@ public final class RunRoutes implements Routes {
         });
   }
 
+  @Override
+  public synchronized void close() {
+    if (stream != null) {
+      stream.close();
+      stream = null;
+    }
+  }
+
   /** The server's moment. */
   public record NowView(String now) {}
 

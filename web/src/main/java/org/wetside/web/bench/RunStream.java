@@ -11,6 +11,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.LongFunction;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.wetside.web.api.Json;
 
 /**
@@ -19,6 +21,9 @@ import org.wetside.web.api.Json;
  */
 final class RunStream {
   private static final int HEARTBEAT_SECONDS = 15;
+  private static final int LAST_WORDS_SECONDS = 2;
+
+  private static final Logger LOG = LoggerFactory.getLogger(RunStream.class);
 
   private final LongFunction<SnapshotView> look;
   private final Supplier<String> now;
@@ -51,9 +56,26 @@ final class RunStream {
     send(screen, look.apply(run));
   }
 
+  /**
+   * Sends nothing any more and ends every line. Must come before the server stops: a line that is
+   * written to after that fails again in the answering of its failure, without end.
+   */
+  void close() {
+    sender.shutdownNow();
+    try {
+      if (!sender.awaitTermination(LAST_WORDS_SECONDS, TimeUnit.SECONDS)) {
+        LOG.warn("a line to a screen did not end within {} s", LAST_WORDS_SECONDS);
+      }
+    } catch (InterruptedException stop) {
+      Thread.currentThread().interrupt();
+    }
+    screens.values().forEach(all -> all.forEach(SseClient::close));
+    screens.clear();
+  }
+
   /** A run has changed; called by the conductor, which does not wait. */
   void changed(long run) {
-    if (!screens.getOrDefault(run, Set.of()).isEmpty()) {
+    if (!sender.isShutdown() && !screens.getOrDefault(run, Set.of()).isEmpty()) {
       sender.execute(() -> tellAll(run));
     }
   }

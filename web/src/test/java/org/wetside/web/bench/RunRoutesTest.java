@@ -107,6 +107,33 @@ class RunRoutesTest {
     }
   }
 
+  /**
+   * A screen left, then the server closed before the next heartbeat: the heartbeat went on to a
+   * line that was gone, and answering its failure failed again, hundreds of thousands of times.
+   */
+  @Test
+  void noHeartbeatOutlivesTheServer() throws IOException, InterruptedException {
+    long run = opened();
+    URLConnection line = server.at("/api/runs/" + run + "/stream").toURL().openConnection();
+    line.setRequestProperty("Accept", "text/event-stream");
+    try (BufferedReader lines =
+        new BufferedReader(new InputStreamReader(line.getInputStream(), StandardCharsets.UTF_8))) {
+      assertThat(nextData(lines)).contains("ready");
+      assertThat(senders()).isEqualTo(1);
+    }
+    server.close();
+    for (int i = 0; i < 50 && senders() > 0; i++) {
+      Thread.sleep(20);
+    }
+    assertThat(senders()).isZero();
+  }
+
+  private static long senders() {
+    return Thread.getAllStackTraces().keySet().stream()
+        .filter(thread -> thread.isAlive() && thread.getName().equals("screens"))
+        .count();
+  }
+
   @Test
   void theSheetAndTheListShowTheRun() {
     assertThat(server.get("/bench").body()).contains("waits for its first pour", "A-1, A-2");
