@@ -17,6 +17,7 @@ import org.wetside.app.equipment.KeepTanks;
 import org.wetside.app.equipment.KeepThermometers;
 import org.wetside.app.home.Home;
 import org.wetside.app.home.HomeLock;
+import org.wetside.app.plan.CheckStock;
 import org.wetside.app.plan.KeepTonight;
 import org.wetside.app.plan.ListLoads;
 import org.wetside.app.plan.MakeLoad;
@@ -228,6 +229,11 @@ public final class Wetside implements AutoCloseable {
   /** The loads there are. */
   public ListLoads listLoads() {
     return new ListLoads(this::database);
+  }
+
+  /** Whether a load has enough developer for its film. */
+  public CheckStock checkStock() {
+    return new CheckStock(this::database);
   }
 
   /** What there is tonight. */

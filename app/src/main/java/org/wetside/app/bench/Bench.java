@@ -38,8 +38,6 @@ public final class Bench implements AutoCloseable {
   /** How often a sign of life is left while a run goes on. */
   private static final Duration PULSE = Duration.ofSeconds(5);
 
-  private static final int RUNS_TO_LEARN_FROM = 20;
-
   private final Supplier<Database> database;
   private final Clock clock;
   private final Alarm alarm;
@@ -157,7 +155,7 @@ public final class Bench implements AutoCloseable {
   private Hands learned(LiveRun run) {
     return database
         .get()
-        .read(session -> LearnedHands.with(session, run.card().tank(), RUNS_TO_LEARN_FROM));
+        .read(session -> LearnedHands.with(session, run.card().tank()));
   }
 
   private RunEvent settled(RunState state, SentEvent sent) {

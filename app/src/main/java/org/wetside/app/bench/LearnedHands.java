@@ -9,11 +9,14 @@ import org.wetside.store.Session;
 
 /** How long pouring and draining take with a tank, from the runs it has done. */
 final class LearnedHands {
+  /** So many runs back; older ones tell more about the past than about the hands. */
+  private static final int RUNS = 20;
+
   private LearnedHands() {}
 
-  static Hands with(Session session, String tank, int most) {
+  static Hands with(Session session, String tank) {
     Runs runs = new Runs(session);
-    List<Long> oldestFirst = new ArrayList<>(runs.startedIn(tank, most));
+    List<Long> oldestFirst = new ArrayList<>(runs.startedIn(tank, RUNS));
     Collections.reverse(oldestFirst);
     Hands hands = Hands.unknown();
     for (long run : oldestFirst) {

@@ -31,8 +31,6 @@ import org.wetside.store.Session;
  * record. Nothing is poured by it; the first pour is an event.
  */
 public final class StartRun {
-  private static final int RUNS_TO_LEARN_FROM = 20;
-
   private final Supplier<Database> database;
   private final Clock clock;
   private final Bench bench;
@@ -86,7 +84,7 @@ public final class StartRun {
       throw new CannotDoException("load " + id + " is " + load.state().word());
     }
     FilmProcess process = process(session, load.process()).withDevelopment(load.time().time());
-    Hands hands = LearnedHands.with(session, load.tank(), RUNS_TO_LEARN_FROM);
+    Hands hands = LearnedHands.with(session, load.tank());
     LoadSteps steps = LoadSteps.of(load, process, new Bottles(session), hands);
     List<RollInTank> rolls = rolls(session, load);
     List<Optional<Volume>> taken = steps.taken();

@@ -63,14 +63,15 @@ public record EveningDrawing(
   record Evening(List<EveningLoad> loads, Instant now, ZoneId zone, Optional<Instant> limit) {}
 
   /** Room for one tank, and where its name stands. */
-  private record Shape(double width, double first, double row, double tall, double nameAbove) {}
+  private record Shape(
+      double width, double first, double row, double tall, double nameAbove, double hands) {}
 
   static EveningDrawing wide(Evening evening) {
-    return draw(evening, new Shape(840, 98, 66, 38, 8));
+    return draw(evening, new Shape(840, 98, 66, 38, 8, 50));
   }
 
   static EveningDrawing narrow(Evening evening) {
-    return draw(evening, new Shape(358, 86, 66, 30, -17));
+    return draw(evening, new Shape(358, 86, 66, 30, -17, 62));
   }
 
   private static EveningDrawing draw(Evening evening, Shape shape) {
@@ -85,7 +86,7 @@ public record EveningDrawing(
         y += shape.row();
       }
     }
-    double handsY = y - shape.row() + 50;
+    double handsY = y - shape.row() + shape.hands();
     List<Line> lines = new ArrayList<>();
     base.forEach((tank, at) -> lines.add(new Line(at, at - shape.nameAbove(), tank)));
     lines.add(new Line(handsY, handsY - (shape.nameAbove() > 0 ? 6 : 20), "Hands"));

@@ -62,7 +62,7 @@ public final class LoadRoutes implements Routes {
     pages.show(
         ctx,
         FORM,
-        page(ctx, load, LoadForm.of(load), load.numbers(), null, "Change load " + load.id()));
+        page(ctx, load, LoadForm.of(load), load.numbers(), null, "Change this load"));
   }
 
   /** The key decides: think it through, or keep it. */

@@ -14,10 +14,8 @@ import org.wetside.app.plan.Tonight;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.StockRequirement;
-import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.bath.WorkingSolution;
 import org.wetside.core.plan.Load;
-import org.wetside.core.plan.Roll;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.thermal.Liquid;
@@ -62,7 +60,7 @@ final class LoadSheet {
         .whenHandling(load.recipe().developer(), BathKind.DEVELOPER)
         .forEach(caution -> cautions.add(CautionView.of(caution)));
     solution.ifPresent(this::water);
-    Optional<StockRequirement> stock = stock();
+    Optional<StockRequirement> stock = wetside.checkStock().of(load);
     return new LoadPage(
         sheet,
         line,
@@ -142,23 +140,5 @@ final class LoadSheet {
                 TimeWords.degrees(pour.temperature())));
       }
     }
-  }
-
-  private Optional<StockRequirement> stock() {
-    UnitOfUse film = UnitOfUse.NONE;
-    for (String number : load.numbers()) {
-      film =
-          film.plus(wetside.findRolls().byNumber(number).map(Roll::amount).orElse(UnitOfUse.NONE));
-    }
-    UnitOfUse all = film;
-    return load.recipe()
-        .dilution()
-        .ratio()
-        .map(
-            parts ->
-                StockRequirement.check(
-                    parts.concentrateIn(load.fill()),
-                    all,
-                    wetside.keepMinimum().find(load.recipe().developer())));
   }
 }

@@ -13,7 +13,6 @@ import org.wetside.app.plan.PlanWords;
 import org.wetside.app.plan.Tonight;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.bath.StockRequirement;
-import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.quantity.Temperature;
@@ -71,7 +70,9 @@ final class PlanAttention {
                     new PlanPage.Attention(
                         "Cold wash", true, "Load " + line.number() + ": " + text, "", "")));
     if (line.run() == null) {
-      stock(load)
+      wetside
+          .checkStock()
+          .of(load)
           .filter(check -> !check.passed())
           .ifPresent(
               check ->
@@ -125,24 +126,6 @@ final class PlanAttention {
         .filter(part -> part.volume().millilitres() > 0)
         .map(part -> PlanWords.millilitres(part.volume()) + " " + part.name())
         .collect(Collectors.joining(" and "));
-  }
-
-  private Optional<StockRequirement> stock(Load load) {
-    UnitOfUse film = UnitOfUse.NONE;
-    for (String number : load.numbers()) {
-      film =
-          film.plus(wetside.findRolls().byNumber(number).map(Roll::amount).orElse(UnitOfUse.NONE));
-    }
-    UnitOfUse all = film;
-    return load.recipe()
-        .dilution()
-        .ratio()
-        .map(
-            parts ->
-                StockRequirement.check(
-                    parts.concentrateIn(load.fill()),
-                    all,
-                    wetside.keepMinimum().find(load.recipe().developer())));
   }
 
   private void addWaiting(List<PlanPage.Attention> attention, Roll roll) {

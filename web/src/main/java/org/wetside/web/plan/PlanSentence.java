@@ -62,7 +62,7 @@ record PlanSentence(
     if (last.isEmpty()) {
       return "";
     }
-    String at = " If the next pour is now, the last strip hangs at " + clock(last.get());
+    String at = " One after the other, the last strip hangs at " + clock(last.get());
     if (limit.isEmpty()) {
       return at + ".";
     }
