@@ -3,6 +3,7 @@
 import { named } from "./baths.js";
 import { stepAt } from "./snapshot.js";
 import { clock, minute } from "./times.js";
+import { volume } from "./units.js";
 
 /** @typedef {import("./snapshot.js").Run} Run @typedef {import("./snapshot.js").Cue} Cue */
 /**
@@ -133,10 +134,10 @@ function counted(cue, at) {
 /** @param {Run} run @returns {Act} */
 function ready(run) {
   const first = run.steps[0];
-  const volume = run.volumeMl === null ? "" : `${Math.round(run.volumeMl)} mL, `;
+  const fill = run.volumeMl === null ? "" : `${volume(run.volumeMl)}, `;
   const lid = first.lidStaysOn ? "cap only, not the lid" : "the lid may be off";
   const lines = first.bottle === null ? [`${first.word} in`] : [`${first.word} in,`, `bottle ${first.bottle}`];
-  return still(lines, `${volume}${lid}`);
+  return still(lines, `${fill}${lid}`);
 }
 
 /** @param {Run} run @returns {Act} */

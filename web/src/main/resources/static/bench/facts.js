@@ -2,7 +2,8 @@
 
 import { named } from "./baths.js";
 import { write } from "./elements.js";
-import { clock, degrees } from "./times.js";
+import { clock } from "./times.js";
+import { DEGREE_SIGN, degrees } from "./units.js";
 
 /** @param {Element} where @param {import("./snapshot.js").Run} run */
 export function tellTape(where, run) {
@@ -16,7 +17,7 @@ export function tellTape(where, run) {
     words.push(`${step.done ? "Done" : "To come or going on"}: ${named(step)}${when}${missed > 0 ? `, ${missed} agitations missed` : ""}.`);
   }
   for (const reading of run.readings) {
-    words.push(`Bath read ${degrees(reading.correctedC)} °C at ${clock(reading.at)}.`);
+    words.push(`Bath read ${degrees(reading.correctedC)} ${DEGREE_SIGN} at ${clock(reading.at)}.`);
   }
   for (const gap of run.gaps) {
     words.push(`Nobody watched from ${clock(gap.from)} to ${clock(gap.to)}.`);

@@ -3,7 +3,8 @@
 import { hatchOf } from "./baths.js";
 import { byId, write } from "./elements.js";
 import { isOver, stepAt } from "./snapshot.js";
-import { clock, degrees, isoSpan, minute, moved, span } from "./times.js";
+import { clock, isoSpan, minute, moved, span } from "./times.js";
+import { DEGREE_SIGN, degrees } from "./units.js";
 
 /** @typedef {import("./snapshot.js").Run} Run @typedef {import("./snapshot.js").Step} Step */
 
@@ -80,7 +81,7 @@ function showExpected(run, step, at, wallShift) {
 function showTemperature(run, step, at) {
   const read = run.readings.filter((r) => r.step === step.index && r.at <= at + 1000);
   const last = read[read.length - 1];
-  write(byId("degrees"), last === undefined ? "– °C" : `${degrees(last.correctedC)} °C`);
+  write(byId("degrees"), last === undefined ? `– ${DEGREE_SIGN}` : `${degrees(last.correctedC)} ${DEGREE_SIGN}`);
   write(byId("degrees-word"), last === undefined ? "not read yet" : `read ${minute(last.at)}`);
   write(byId("degrees-what"), last === undefined ? "" : "bath, ");
 }

@@ -2,7 +2,8 @@
 
 import { hatchOf } from "./baths.js";
 import { svg } from "./elements.js";
-import { degrees, minute, moved, span } from "./times.js";
+import { minute, moved, span } from "./times.js";
+import { degrees } from "./units.js";
 
 /** @typedef {import("./snapshot.js").Run} Run @typedef {import("./snapshot.js").Step} Step */
 /** @typedef {{top: number, bottom: number, height: number, clockY: number, bandTop: number, labelY: number, dimY: number}} Geometry */

@@ -28,11 +28,6 @@ export function moved(ms) {
   return (ms < 0 ? "−" : "+") + span(Math.abs(ms));
 }
 
-/** One decimal, with a true minus. @param {number} c */
-export function degrees(c) {
-  return c.toFixed(1).replace("-", "−");
-}
-
 /** For attributes that machines read. @param {number} ms */
 export function isoSpan(ms) {
   return `PT${Math.max(0, Math.round(ms / 1000))}S`;

@@ -11,7 +11,6 @@ import org.wetside.app.mixing.PredictDrift;
 import org.wetside.core.quantity.TimeSpan;
 import org.wetside.web.mixing.DriftQuery;
 import org.wetside.web.mixing.DriftView;
-import org.wetside.web.mixing.Pour;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -71,17 +70,17 @@ final class DriftCommand extends ViewCommand<DriftView> {
   void print(DriftView view, PrintWriter out) {
     out.printf(
         "Towards %s (%s), time constant %s min%n",
-        Pour.degrees(view.roomC()),
+        Metric.degrees(view.roomC()),
         view.roomFound() ? "found from the readings" : "the room as given",
         DriftView.clock(TimeSpan.ofSeconds(view.timeConstantSeconds())));
     if (view.inBand() != null) {
       out.println(view.inBand());
     }
     if (view.meanC() != null) {
-      out.println("mean over the stretch: " + Pour.degrees(view.meanC()));
+      out.println("mean over the stretch: " + Metric.degrees(view.meanC()));
     }
     if (view.aheadC() != null) {
-      out.println("then: " + Pour.degrees(view.aheadC()));
+      out.println("then: " + Metric.degrees(view.aheadC()));
     }
     out.printf("%s; the readings lie within %.2f K of it%n", view.standing(), view.residualK());
   }

@@ -3,10 +3,10 @@ package org.wetside.cli;
 import java.io.PrintWriter;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.mixing.Mix;
+import org.wetside.core.quantity.Units;
 import org.wetside.web.mixing.CautionView;
 import org.wetside.web.mixing.MixQuery;
 import org.wetside.web.mixing.MixView;
-import org.wetside.web.mixing.Pour;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -41,14 +41,15 @@ final class MixCommand extends ViewCommand<MixView> {
   @Override
   MixView answer() {
     return MixView.of(
-        new Mix().answer(new MixQuery(dilution, total, of, rolls, minimum).question()));
+        new Mix().answer(new MixQuery(dilution, total, of, rolls, minimum).question()),
+        Units.METRIC);
   }
 
   @Override
   void print(MixView view, PrintWriter out) {
-    out.println(view.dilution() + " for " + Pour.words(view.totalMl()));
-    out.println("  concentrate  " + Pour.words(view.concentrateMl()));
-    out.println("  water        " + Pour.words(view.waterMl()));
+    out.println(view.dilution() + " for " + Metric.volume(view.totalMl()));
+    out.println("  concentrate  " + Metric.volume(view.concentrateMl()));
+    out.println("  water        " + Metric.volume(view.waterMl()));
     if (view.stock() != null) {
       out.println("  " + view.stock().text());
       if (view.stock().standing() != null) {

@@ -3,9 +3,9 @@ package org.wetside.cli;
 import java.io.PrintWriter;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.mixing.Temper;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.thermal.TemperingQuestion;
 import org.wetside.web.mixing.CautionView;
-import org.wetside.web.mixing.Pour;
 import org.wetside.web.mixing.TemperQuery;
 import org.wetside.web.mixing.TemperView;
 import picocli.CommandLine.Command;
@@ -48,21 +48,21 @@ final class TemperCommand extends ViewCommand<TemperView> {
   TemperView answer() {
     TemperingQuestion question =
         new TemperQuery(to, total, cold, hot, ice, stock, vessel).question();
-    return TemperView.of(question, new Temper().answer(question));
+    return TemperView.of(question, new Temper().answer(question), Units.METRIC);
   }
 
   @Override
   void print(TemperView view, PrintWriter out) {
-    out.println(Pour.words(view.totalMl()) + " at " + Pour.degrees(view.targetC()));
+    out.println(Metric.volume(view.totalMl()) + " at " + Metric.degrees(view.targetC()));
     for (TemperView.PourView part : view.pour()) {
       out.printf(
           "  %-6s %s at %s%n",
-          part.name(), Pour.words(part.volumeMl()), Pour.degrees(part.temperatureC()));
+          part.name(), Metric.volume(part.volumeMl()), Metric.degrees(part.temperatureC()));
     }
     if (view.stockMl() > 0) {
       out.printf(
           "  %-6s %s; the water alone has %s%n",
-          "stock", Pour.words(view.stockMl()), Pour.degrees(view.waterC()));
+          "stock", Metric.volume(view.stockMl()), Metric.degrees(view.waterC()));
     }
     out.println(view.alternative());
     for (CautionView caution : view.cautions()) {

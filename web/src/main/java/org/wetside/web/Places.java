@@ -12,6 +12,7 @@ import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.negatives.NegativesRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.ThemeRoutes;
+import org.wetside.web.page.UnitsRoutes;
 import org.wetside.web.plan.LoadApiRoutes;
 import org.wetside.web.plan.LoadRoutes;
 import org.wetside.web.plan.PlanRoutes;
@@ -31,6 +32,7 @@ final class Places {
   static List<Routes> of(Wetside wetside, Pages pages) {
     return List.of(
         new ThemeRoutes(pages),
+        new UnitsRoutes(pages),
         new MarksRoutes(pages),
         new PlanRoutes(wetside, pages),
         new LoadRoutes(wetside, pages),

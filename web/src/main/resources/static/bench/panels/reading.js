@@ -2,7 +2,7 @@
 
 import { html } from "../elements.js";
 import { stepAt } from "../snapshot.js";
-import { degrees } from "../times.js";
+import { DEGREE_SIGN, celsiusOf, figure, shownFrom } from "../units.js";
 import { back, keyIn } from "./panel.js";
 
 const LOWEST_C = -5;
@@ -15,12 +15,12 @@ export function reading(bench) {
   const run = bench.run();
   const step = stepAt(run, bench.at());
   const last = run.readings[run.readings.length - 1];
-  let value = expected(run, step);
-  const shown = html("b", {}, degrees(value));
-  const output = html("output", { "aria-live": "polite" }, shown, html("span", {}, "°C as read"));
+  let value = shownFrom(expected(run, step));
+  const shown = html("b", {}, figure(value));
+  const output = html("output", { "aria-live": "polite" }, shown, html("span", {}, `${DEGREE_SIGN} as read`));
   const by = (/** @type {number} */ change) => () => {
-    value = Math.min(HIGHEST_C, Math.max(LOWEST_C, Math.round((value + change) * 10) / 10));
-    shown.textContent = degrees(value);
+    value = Math.min(shownFrom(HIGHEST_C), Math.max(shownFrom(LOWEST_C), Math.round((value + change) * 10) / 10));
+    shown.textContent = figure(value);
     bench.redraw();
   };
   const keys = [
@@ -33,7 +33,7 @@ export function reading(bench) {
   const body = html("div", { class: "b-panel thermo", role: "group", "aria-label": "Reading" });
   body.append(/** @type {Node} */ (down), /** @type {Node} */ (downALittle), output, /** @type {Node} */ (upALittle), /** @type {Node} */ (up));
   const keep = () => {
-    bench.post({ kind: "reading taken", step: step.index, temperatureC: value, ...(last?.thermometer ? { thermometer: last.thermometer } : {}) });
+    bench.post({ kind: "reading taken", step: step.index, temperatureC: celsiusOf(value), ...(last?.thermometer ? { thermometer: last.thermometer } : {}) });
     bench.open(null);
   };
   return {
@@ -47,7 +47,7 @@ export function reading(bench) {
       back(bench, "Cancel"),
       { none: ["Keys or arrows:", "up and down"] },
       null,
-      { label: `Keep ${degrees(value)}`, letter: "Space", press: keep, next: true },
+      { label: `Keep ${figure(value)}`, letter: "Space", press: keep, next: true },
     ],
   };
 }

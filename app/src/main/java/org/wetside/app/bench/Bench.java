@@ -153,9 +153,7 @@ public final class Bench implements AutoCloseable {
   }
 
   private Hands learned(LiveRun run) {
-    return database
-        .get()
-        .read(session -> LearnedHands.with(session, run.card().tank()));
+    return database.get().read(session -> LearnedHands.with(session, run.card().tank()));
   }
 
   private RunEvent settled(RunState state, SentEvent sent) {

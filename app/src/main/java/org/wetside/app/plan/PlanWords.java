@@ -9,7 +9,7 @@ import org.wetside.core.bath.StockMinimum;
 import org.wetside.core.bath.StockRequirement;
 import org.wetside.core.development.FilmFormat;
 import org.wetside.core.plan.Sharing;
-import org.wetside.core.quantity.Volume;
+import org.wetside.core.quantity.Units;
 
 /** Reasons and checks of a load in words; the only place where they are worded. */
 public final class PlanWords {
@@ -61,39 +61,31 @@ public final class PlanWords {
         TimeWords.clock(deviation.ownTime()));
   }
 
-  /** Whether there is enough developer, as a sentence. */
-  public static String of(StockRequirement stock) {
+  /** Whether there is enough developer, as a sentence in those units. */
+  public static String of(StockRequirement stock, Units units) {
     if (stock instanceof StockRequirement.Enough enough) {
-      return millilitres(enough.present())
+      return units.words(enough.present())
           + " of stock for this film; the minimum is "
-          + millilitres(enough.needed())
+          + units.words(enough.needed())
           + " ("
           + cited(enough.minimum())
           + ").";
     }
     if (stock instanceof StockRequirement.TooLittle little) {
       return "Only "
-          + millilitres(little.present())
+          + units.words(little.present())
           + " of stock for this film; the maker asks for "
-          + millilitres(little.needed())
+          + units.words(little.needed())
           + " ("
           + cited(little.minimum())
           + "). Take a larger fill, fewer rolls or less dilution.";
     }
-    return millilitres(stock.present())
+    return units.words(stock.present())
         + " of stock for this film. The maker's minimum is not on file: enter it from the leaflet.";
   }
 
   private static String cited(StockMinimum minimum) {
     return minimum.standing().word() + ", " + minimum.citation();
-  }
-
-  /** Whole millilitres, tenths below ten. */
-  public static String millilitres(Volume volume) {
-    double ml = volume.millilitres();
-    return ml < 10
-        ? String.format(Locale.ROOT, "%.1f mL", ml)
-        : String.format(Locale.ROOT, "%.0f mL", ml);
   }
 
   private static String reels(Map<FilmFormat, Integer> reels) {

@@ -24,6 +24,7 @@ import org.wetside.core.process.StepKind;
 import org.wetside.core.process.Timeline;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.DilutionRatio;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.source.Standing;
 import org.wetside.store.Database;
@@ -186,11 +187,11 @@ public final class PrepareLoad {
     SmallestFill.DoesNotFit not = (SmallestFill.DoesNotFit) smallest;
     inTheWay.add(
         "The maker's minimum of stock would need "
-            + PlanWords.millilitres(not.needed())
+            + Units.METRIC.words(not.needed())
             + "; "
             + tank.name()
             + " holds "
-            + PlanWords.millilitres(not.holds())
+            + Units.METRIC.words(not.holds())
             + ". Take fewer rolls or less dilution.");
     return tank.holds();
   }

@@ -15,6 +15,7 @@ import org.wetside.core.process.FilmProcess;
 import org.wetside.core.process.Manner;
 import org.wetside.core.process.Step;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Units;
 
 /** The time one roll wants for itself in a developer. */
 final class RollTimes {
@@ -43,7 +44,10 @@ final class RollTimes {
       }
       TimeAnswer.NoHonestTime no = (TimeAnswer.NoHonestTime) answer;
       return none(
-          roll, no.reasons().isEmpty() ? "no honest time." : TimeWords.of(no.reasons().get(0)));
+          roll,
+          no.reasons().isEmpty()
+              ? "no honest time."
+              : TimeWords.of(no.reasons().get(0), Units.METRIC));
     } catch (BadValueException notAsked) {
       return none(roll, notAsked.getMessage() + ".");
     }

@@ -10,7 +10,7 @@ import org.wetside.core.development.TimeAnswer;
 import org.wetside.core.development.TimeEntry;
 import org.wetside.core.development.TimeWarning;
 import org.wetside.core.development.Vessel;
-import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.Units;
 
 /** Warnings and refusals in words; the only place where they are worded. */
 public final class TimeWords {
@@ -110,8 +110,8 @@ public final class TimeWords {
             + " as printed.";
   }
 
-  /** Why there is no honest time, as a sentence. */
-  public static String of(Refusal refusal) {
+  /** Why there is no honest time, as a sentence in those units. */
+  public static String of(Refusal refusal, Units units) {
     if (refusal instanceof Refusal.NoEntries none) {
       return "No time for "
           + none.film().label()
@@ -151,11 +151,11 @@ public final class TimeWords {
     }
     if (refusal instanceof Refusal.OutsideTemperatures outside) {
       return "At "
-          + degrees(outside.asked())
+          + units.words(outside.asked())
           + " no step is honest; the limit is "
-          + degrees(outside.allowed().low())
+          + units.words(outside.allowed().low())
           + " to "
-          + degrees(outside.allowed().high())
+          + units.words(outside.allowed().high())
           + ".";
     }
     throw new IllegalStateException("no words for " + refusal);
@@ -166,22 +166,16 @@ public final class TimeWords {
     return 100 * (Math.exp(1.645 * lnSd) - 1);
   }
 
-  /** For example {@code 20 °C}, one decimal at most. */
-  public static String degrees(Temperature temperature) {
-    String text = String.format(Locale.ROOT, "%.1f", temperature.celsius());
-    return (text.endsWith(".0") ? text.substring(0, text.length() - 2) : text) + " °C";
-  }
-
-  /** What would help, one sentence each. */
-  public static List<String> help(TimeAnswer.NoHonestTime none) {
+  /** What would help, one sentence each, in those units. */
+  public static List<String> help(TimeAnswer.NoHonestTime none, Units units) {
     java.util.ArrayList<String> help = new java.util.ArrayList<>();
     for (Refusal reason : none.reasons()) {
       if (reason instanceof Refusal.OutsideTemperatures outside) {
         help.add(
             "Bring the bath to between "
-                + degrees(outside.allowed().low())
+                + units.words(outside.allowed().low())
                 + " and "
-                + degrees(outside.allowed().high())
+                + units.words(outside.allowed().high())
                 + " (wetside temper).");
       }
     }
@@ -231,11 +225,17 @@ public final class TimeWords {
             + ").";
   }
 
-  /** Reasons and help in one message. */
+  /** Reasons and help in one message, in metric units. */
   public static String message(TimeAnswer.NoHonestTime none) {
     return "No honest time. "
-        + String.join(" ", none.reasons().stream().map(TimeWords::of).distinct().limit(3).toList())
+        + String.join(
+            " ",
+            none.reasons().stream()
+                .map(reason -> of(reason, Units.METRIC))
+                .distinct()
+                .limit(3)
+                .toList())
         + " What would help: "
-        + String.join(" ", help(none));
+        + String.join(" ", help(none, Units.METRIC));
   }
 }

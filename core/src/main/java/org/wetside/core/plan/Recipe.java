@@ -3,6 +3,7 @@ package org.wetside.core.plan;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.Units;
 
 /**
  * What a load is developed in.
@@ -29,6 +30,11 @@ public record Recipe(String developer, Dilution dilution, Temperature temperatur
   /** For example {@code D-76 1+1, 20 °C}. */
   @Override
   public String toString() {
-    return developer + " " + dilution.label() + ", " + temperature;
+    return words(Units.METRIC);
+  }
+
+  /** For example {@code D-76 1+1, 68 °F}. */
+  public String words(Units units) {
+    return developer + " " + dilution.label() + ", " + units.words(temperature);
   }
 }

@@ -12,6 +12,7 @@ import org.wetside.core.plan.Load;
 import org.wetside.core.process.Act;
 import org.wetside.core.process.Cue;
 import org.wetside.core.process.Step;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.run.Phase;
 import org.wetside.core.run.Placement;
 import org.wetside.core.run.RollInTank;
@@ -23,9 +24,11 @@ final class BenchLines {
       DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
   private final ZoneId zone;
+  private final Units units;
 
-  BenchLines(ZoneId zone) {
+  BenchLines(ZoneId zone, Units units) {
     this.zone = zone;
+    this.units = units;
   }
 
   BenchListPage.RunLine run(BenchSnapshot run) {
@@ -44,7 +47,7 @@ final class BenchLines {
         load.id(),
         load.tank(),
         String.join(", ", load.numbers()),
-        load.recipe() + ", " + EventWords.clock(load.time().time()));
+        load.recipe().words(units) + ", " + EventWords.clock(load.time().time()));
   }
 
   String rolls(BenchSnapshot run) {

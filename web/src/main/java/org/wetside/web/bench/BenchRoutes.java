@@ -41,7 +41,7 @@ public final class BenchRoutes implements Routes {
   }
 
   private void list(Context ctx) {
-    BenchLines lines = new BenchLines(wetside.clock().getZone());
+    BenchLines lines = new BenchLines(wetside.clock().getZone(), Pages.units(ctx));
     List<BenchListPage.RunLine> going = new ArrayList<>();
     List<BenchListPage.RunLine> over = new ArrayList<>();
     for (BenchSnapshot run : wetside.bench().newest(MOST_LISTED)) {
@@ -66,7 +66,7 @@ public final class BenchRoutes implements Routes {
 
   private void sheet(Context ctx) {
     BenchSnapshot run = wetside.bench().look(number("run", ctx.pathParam("run")));
-    BenchLines lines = new BenchLines(wetside.clock().getZone());
+    BenchLines lines = new BenchLines(wetside.clock().getZone(), Pages.units(ctx));
     String title = run.card().tank() + ", " + lines.rolls(run);
     pages.show(
         ctx,

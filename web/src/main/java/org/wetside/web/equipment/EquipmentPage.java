@@ -1,6 +1,8 @@
 package org.wetside.web.equipment;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
 
@@ -19,6 +21,27 @@ public record EquipmentPage(
     List<ThermometerLine> thermometers,
     FilledForm tank,
     FilledForm thermometer) {
+
+  /** The units as chosen now. */
+  public FilledForm units() {
+    return FilledForm.of(Map.of("scale", sheet.scaleWord(), "measure", sheet.measureWord()));
+  }
+
+  /** Scales to choose from. */
+  public Map<String, String> scales() {
+    Map<String, String> scales = new LinkedHashMap<>();
+    scales.put("celsius", "°C");
+    scales.put("fahrenheit", "°F");
+    return scales;
+  }
+
+  /** Measures to choose from. */
+  public Map<String, String> measures() {
+    Map<String, String> measures = new LinkedHashMap<>();
+    measures.put("millilitres", "mL");
+    measures.put("us_fluid_ounces", "US fluid ounces");
+    return measures;
+  }
 
   /** A tank in words. */
   public record TankLine(String name, String vessel, String takes, String holds) {}

@@ -10,14 +10,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wetside.app.Wetside;
-import org.wetside.app.plan.PlanWords;
-import org.wetside.app.times.TimeWords;
 import org.wetside.core.development.FilmFormat;
 import org.wetside.core.development.Vessel;
 import org.wetside.core.plan.Tank;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.TemperatureDifference;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.thermal.Thermometer;
 import org.wetside.core.thermal.ThermometerOffset;
@@ -102,9 +101,9 @@ public final class EquipmentRoutes implements Routes {
   }
 
   private void keepTank(Context ctx) {
-    FieldReader read = new FieldReader(FilledForm.of(ctx));
+    FieldReader read = new FieldReader(FilledForm.of(ctx), Pages.units(ctx));
     Optional<Vessel> vessel = read.required("vessel", "tank", Vessel::parse);
-    Optional<Volume> holds = read.required("holds", "volume of the tank", FieldReader::volume);
+    Optional<Volume> holds = read.requiredVolume("holds", "volume of the tank");
     List<Tank.Room> rooms = new ArrayList<>();
     room(read, rooms, FilmFormat.SMALL, "135");
     room(read, rooms, FilmFormat.MEDIUM, "120");
@@ -128,8 +127,7 @@ public final class EquipmentRoutes implements Routes {
     if (most.isEmpty()) {
       return;
     }
-    Optional<Volume> each =
-        read.required("each-" + suffix, "volume for one reel", FieldReader::volume);
+    Optional<Volume> each = read.requiredVolume("each-" + suffix, "volume for one reel");
     if (each.isPresent()) {
       try {
         rooms.add(new Tank.Room(format, most.get(), each.get()));
@@ -147,9 +145,9 @@ public final class EquipmentRoutes implements Routes {
   }
 
   private void keepThermometer(Context ctx) {
-    FieldReader read = new FieldReader(FilledForm.of(ctx));
-    Optional<Temperature> shown = read.maybe("shown", FieldReader::temperature);
-    Optional<Temperature> truth = read.maybe("truth", FieldReader::temperature);
+    FieldReader read = new FieldReader(FilledForm.of(ctx), Pages.units(ctx));
+    Optional<Temperature> shown = read.maybeTemperature("shown");
+    Optional<Temperature> truth = read.maybeTemperature("truth");
     if (shown.isPresent() != truth.isPresent() && read.isGood()) {
       read.refuse(
           shown.isPresent() ? "truth" : "shown",
@@ -186,13 +184,13 @@ public final class EquipmentRoutes implements Routes {
   private EquipmentPage page(Context ctx, FilledForm tank, FilledForm thermometer) {
     return new EquipmentPage(
         pages.sheet(ctx, Place.EQUIPMENT, "Equipment"),
-        wetside.keepTanks().all().stream().map(EquipmentRoutes::line).toList(),
-        wetside.keepThermometers().all().stream().map(EquipmentRoutes::line).toList(),
+        wetside.keepTanks().all().stream().map(one -> line(one, Pages.units(ctx))).toList(),
+        wetside.keepThermometers().all().stream().map(one -> line(one, Pages.units(ctx))).toList(),
         tank,
         thermometer);
   }
 
-  private static EquipmentPage.TankLine line(Tank tank) {
+  private static EquipmentPage.TankLine line(Tank tank, Units units) {
     return new EquipmentPage.TankLine(
         tank.name(),
         tank.vessel().label(),
@@ -203,13 +201,13 @@ public final class EquipmentRoutes implements Routes {
                         + " × "
                         + room.format().word()
                         + ", "
-                        + PlanWords.millilitres(room.each())
+                        + units.words(room.each())
                         + " each")
             .collect(Collectors.joining("; ")),
-        PlanWords.millilitres(tank.holds()));
+        units.words(tank.holds()));
   }
 
-  private static EquipmentPage.ThermometerLine line(Thermometer thermometer) {
+  private static EquipmentPage.ThermometerLine line(Thermometer thermometer, Units units) {
     return new EquipmentPage.ThermometerLine(
         thermometer.name(),
         thermometer
@@ -223,7 +221,7 @@ public final class EquipmentRoutes implements Routes {
             .map(
                 known ->
                     "at "
-                        + TimeWords.degrees(known.at())
+                        + units.words(known.at())
                         + " on "
                         + known.found()
                         + (known.how().isBlank() ? "" : ", " + known.how()))

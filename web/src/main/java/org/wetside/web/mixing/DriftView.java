@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.wetside.app.mixing.PredictDrift;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.TimeSpan;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.thermal.DriftFit;
 import org.wetside.core.thermal.TimeInBand;
 
@@ -61,7 +62,7 @@ public record DriftView(
 
   private static String words(TimeInBand answer) {
     if (answer instanceof TimeInBand.Never never) {
-      return "never in the band; nearest " + Pour.degrees(never.nearest().celsius());
+      return "never in the band; nearest " + Units.METRIC.words(never.nearest());
     }
     TimeInBand.Inside inside = (TimeInBand.Inside) answer;
     String from =

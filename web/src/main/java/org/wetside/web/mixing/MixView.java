@@ -3,6 +3,7 @@ package org.wetside.web.mixing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.mixing.Mix;
+import org.wetside.core.quantity.Units;
 
 /**
  * What to measure out.
@@ -22,14 +23,14 @@ public record MixView(
     @Nullable StockView stock,
     List<CautionView> cautions) {
 
-  /** The view of an answer. */
-  public static MixView of(Mix.Answer answer) {
+  /** The view of an answer, its sentences in those units. */
+  public static MixView of(Mix.Answer answer, Units units) {
     return new MixView(
         answer.solution().dilution().label(),
         answer.solution().total().millilitres(),
         answer.solution().concentrate().millilitres(),
         answer.solution().water().millilitres(),
-        answer.stock().map(StockView::of).orElse(null),
+        answer.stock().map(check -> StockView.of(check, units)).orElse(null),
         answer.cautions().stream().map(CautionView::of).toList());
   }
 }

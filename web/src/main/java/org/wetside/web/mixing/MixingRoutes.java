@@ -11,6 +11,7 @@ import org.wetside.app.mixing.PredictDrift;
 import org.wetside.app.mixing.Temper;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.TimeSpan;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.thermal.TemperingQuestion;
 import org.wetside.core.thermal.TimedReading;
 import org.wetside.web.Routes;
@@ -33,7 +34,7 @@ public final class MixingRoutes implements Routes {
             ctx.queryParam("of"),
             ctx.queryParam("rolls"),
             ctx.queryParam("minimum"));
-    return MixView.of(new Mix().answer(query.question()));
+    return MixView.of(new Mix().answer(query.question()), Units.METRIC);
   }
 
   private static TemperView temper(Context ctx) {
@@ -47,7 +48,7 @@ public final class MixingRoutes implements Routes {
                 ctx.queryParam("stock"),
                 ctx.queryParam("vessel"))
             .question();
-    return TemperView.of(question, new Temper().answer(question));
+    return TemperView.of(question, new Temper().answer(question), Units.METRIC);
   }
 
   /** One reading in a body of JSON. */

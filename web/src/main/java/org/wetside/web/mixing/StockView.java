@@ -3,6 +3,7 @@ package org.wetside.web.mixing;
 import org.jspecify.annotations.Nullable;
 import org.wetside.core.bath.StockMinimum;
 import org.wetside.core.bath.StockRequirement;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 
 /**
@@ -27,15 +28,18 @@ public record StockView(
     @Nullable String source,
     String text) {
 
-  /** The view of a check. */
-  public static StockView of(StockRequirement check) {
+  /** The view of a check, its sentence in those units. */
+  public static StockView of(StockRequirement check, Units units) {
     if (check instanceof StockRequirement.Enough enough) {
       return of(
           "enough",
           check,
           enough.needed(),
           enough.minimum(),
-          "enough stock: " + ml(enough.present()) + " for a need of " + ml(enough.needed()));
+          "enough stock: "
+              + units.words(enough.present())
+              + " for a need of "
+              + units.words(enough.needed()));
     }
     if (check instanceof StockRequirement.TooLittle little) {
       return of(
@@ -44,9 +48,9 @@ public record StockView(
           little.needed(),
           little.minimum(),
           "too little stock: "
-              + ml(little.missing())
+              + units.words(little.missing())
               + " missing of "
-              + ml(little.needed())
+              + units.words(little.needed())
               + "; fill more, dilute less, or take fewer rolls");
     }
     return new StockView(
@@ -71,9 +75,5 @@ public record StockView(
         minimum.standing().word(),
         minimum.citation().toString(),
         text);
-  }
-
-  private static String ml(Volume volume) {
-    return Pour.words(volume.millilitres());
   }
 }

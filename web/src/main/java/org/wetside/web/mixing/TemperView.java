@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.wetside.app.NoAnswerException;
 import org.wetside.app.mixing.Temper;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.thermal.Liquid;
 import org.wetside.core.thermal.Tempering;
 import org.wetside.core.thermal.TemperingQuestion;
@@ -44,14 +45,14 @@ public record TemperView(
   }
 
   /**
-   * The view of an answer.
+   * The view of an answer, its sentences in those units.
    *
    * @throws NoAnswerException when the waters at hand do not reach it, with the nearest
    */
-  public static TemperView of(TemperingQuestion question, Temper.Answer answer) {
-    String alternative = alternative(answer);
+  public static TemperView of(TemperingQuestion question, Temper.Answer answer, Units units) {
+    String alternative = alternative(answer, units);
     if (answer.tempering() instanceof Tempering.CannotBeReached none) {
-      throw new NoAnswerException(cannotBeReached(question, none) + " " + alternative);
+      throw new NoAnswerException(cannotBeReached(question, none, units) + " " + alternative);
     }
     Tempering.Reached reached = (Tempering.Reached) answer.tempering();
     return new TemperView(
@@ -68,8 +69,8 @@ public record TemperView(
         answer.cautions().stream().map(CautionView::of).toList());
   }
 
-  private static String alternative(Temper.Answer answer) {
-    String degrees = Pour.degrees(answer.asItComes().celsius());
+  private static String alternative(Temper.Answer answer, Units units) {
+    String degrees = units.words(answer.asItComes());
     return "Or work at the temperature there is: without tempering everything has "
         + degrees
         + "; ask for the development time at "
@@ -78,17 +79,17 @@ public record TemperView(
   }
 
   private static String cannotBeReached(
-      TemperingQuestion question, Tempering.CannotBeReached none) {
+      TemperingQuestion question, Tempering.CannotBeReached none, Units units) {
     String waters =
         question.waters().stream()
-            .map(water -> water.name() + " " + Pour.degrees(water.temperature().celsius()))
+            .map(water -> water.name() + " " + units.words(water.temperature()))
             .collect(Collectors.joining(", "));
-    return Pour.degrees(question.target().celsius())
+    return units.words(question.target())
         + " cannot be reached with "
         + waters
         + (question.countedIn().isEmpty() ? "" : " and what is counted in")
         + ": the nearest is "
-        + Pour.degrees(none.nearest().celsius())
+        + units.words(none.nearest())
         + ".";
   }
 }

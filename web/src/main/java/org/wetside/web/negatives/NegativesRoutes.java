@@ -120,7 +120,7 @@ public final class NegativesRoutes implements Routes {
         roll.state() == RollState.FILED,
         record.sleeve(),
         roll.described().note(),
-        RunPart.all(record, Days.of(wetside.clock())),
+        RunPart.all(record, Days.of(wetside.clock()), Pages.units(ctx)),
         file,
         write);
   }

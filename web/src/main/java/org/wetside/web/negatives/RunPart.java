@@ -4,12 +4,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.drawer.RollRecord;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.plan.Load;
+import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.Units;
+import org.wetside.core.quantity.Volume;
 import org.wetside.core.source.Standing;
 import org.wetside.web.rolls.Days;
 import org.wetside.web.rolls.EventView;
@@ -77,16 +79,16 @@ public record RunPart(
    */
   public record EventLine(String at, String what, String who, String counted) {}
 
-  static List<RunPart> all(RollRecord record, Days days) {
+  static List<RunPart> all(RollRecord record, Days days, Units units) {
     List<RunView> views = RunView.all(record);
     List<RunPart> parts = new ArrayList<>();
     for (int i = 0; i < views.size(); i++) {
-      parts.add(of(views.get(i), record.loadOf(record.runs().get(i)), days));
+      parts.add(of(views.get(i), record.loadOf(record.runs().get(i)), days, units));
     }
     return parts;
   }
 
-  private static RunPart of(RunView view, Optional<Load> load, Days days) {
+  private static RunPart of(RunView view, Optional<Load> load, Days days, Units units) {
     Optional<RunStepView> developer =
         view.steps().stream().filter(step -> step.bath().contains("develop")).findFirst();
     return new RunPart(
@@ -95,23 +97,23 @@ public record RunPart(
         view.developer()
             + " "
             + view.dilution()
-            + (view.temperatureC() == null ? "" : ", " + degrees(view.temperatureC())),
-        view.volumeMl() == null ? "" : Math.round(view.volumeMl()) + " mL",
+            + (view.temperatureC() == null ? "" : ", " + degrees(view.temperatureC(), units)),
+        view.volumeMl() == null ? "" : millilitres(view.volumeMl(), units),
         developer.map(step -> clock(step.plannedSeconds())).orElse(""),
         developer.map(RunStepView::actualSeconds).map(RunPart::clock).orElse(""),
         Standing.fromWord(view.timeStanding()),
-        view.steps().stream().map(RunPart::line).toList(),
-        view.readings().stream().map(RunPart::line).toList(),
+        view.steps().stream().map(step -> line(step, units)).toList(),
+        view.readings().stream().map(reading -> line(reading, units)).toList(),
         view.gaps().stream().map(gap -> at(gap.from()) + " to " + at(gap.to())).toList(),
         view.events().stream().map(RunPart::line).toList(),
         load.map(Load::note).orElse(""));
   }
 
-  private static StepLine line(RunStepView step) {
+  private static StepLine line(RunStepView step, Units units) {
     return new StepLine(
         step.bath()
             + (step.bottle() == null ? "" : ", bottle " + step.bottle())
-            + (step.takenMl() == null ? "" : ", " + Math.round(step.takenMl()) + " mL"),
+            + (step.takenMl() == null ? "" : ", " + millilitres(step.takenMl(), units)),
         step.beganAt() == null ? "" : at(step.beganAt()),
         step.known(),
         clock(step.plannedSeconds()),
@@ -121,13 +123,13 @@ public record RunPart(
         step.source());
   }
 
-  private static String line(RunView.ReadingView reading) {
+  private static String line(RunView.ReadingView reading, Units units) {
     String raw =
-        reading.rawC() == reading.correctedC() ? "" : ", read as " + degrees(reading.rawC());
+        reading.rawC() == reading.correctedC() ? "" : ", read as " + degrees(reading.rawC(), units);
     String by = reading.thermometer().isEmpty() ? "" : " by thermometer " + reading.thermometer();
     return at(reading.at())
         + ": "
-        + degrees(reading.correctedC())
+        + degrees(reading.correctedC(), units)
         + " in the "
         + reading.bath()
         + raw
@@ -151,7 +153,11 @@ public record RunPart(
     return TimeWords.clock(Duration.ofMillis(Math.round(seconds * 1000)));
   }
 
-  private static String degrees(double celsius) {
-    return String.format(Locale.ROOT, "%.1f °C", celsius);
+  private static String degrees(double celsius, Units units) {
+    return units.words(Temperature.ofCelsius(celsius));
+  }
+
+  private static String millilitres(double millilitres, Units units) {
+    return units.words(Volume.ofMillilitres(millilitres));
   }
 }

@@ -4,23 +4,28 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 
 /**
  * Reads the fields of a form one by one and keeps every complaint beside its field, so that a
- * person sees all of them at once. A bare number means the unit that stands in the label: mL or °C.
+ * person sees all of them at once. A bare number means the unit that stands in the label.
  */
 public final class FieldReader {
-  private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?\\d*\\.?\\d+");
-
+  private final Units units;
   private FilledForm form;
 
-  /** For a form as it was typed. */
-  public FieldReader(FilledForm form) {
+  /** For a form as it was typed, by somebody who reads these units. */
+  public FieldReader(FilledForm form, Units units) {
     this.form = form;
+    this.units = units;
+  }
+
+  /** What volumes and temperatures are read in. */
+  public Units units() {
+    return units;
   }
 
   /** The form with all complaints so far. */
@@ -59,14 +64,24 @@ public final class FieldReader {
     return maybe(name, read);
   }
 
-  /** A volume; a bare number is in mL. */
-  public static Volume volume(String text) {
-    return Volume.parse(BARE_NUMBER.matcher(text).matches() ? text + "mL" : text);
+  /** The same for a volume; a bare number is in the chosen measure. */
+  public Optional<Volume> maybeVolume(String name) {
+    return maybe(name, units::volume);
   }
 
-  /** A temperature; a bare number is in °C. */
-  public static Temperature temperature(String text) {
-    return Temperature.parse(BARE_NUMBER.matcher(text).matches() ? text + "C" : text);
+  /** The same for a volume that is needed. */
+  public Optional<Volume> requiredVolume(String name, String thing) {
+    return required(name, thing, units::volume);
+  }
+
+  /** The same for a temperature; a bare number is on the chosen scale. */
+  public Optional<Temperature> maybeTemperature(String name) {
+    return maybe(name, units::temperature);
+  }
+
+  /** The same for a temperature that is needed. */
+  public Optional<Temperature> requiredTemperature(String name, String thing) {
+    return required(name, thing, units::temperature);
   }
 
   /** A day as the browser's field sends it. */

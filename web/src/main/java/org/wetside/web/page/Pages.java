@@ -12,6 +12,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.wetside.core.quantity.Units;
 
 /** Front door of the pages: makes the sheet of a page and draws a template on it. */
 public final class Pages {
@@ -45,7 +46,13 @@ public final class Pages {
   /** The sheet of a page that may belong to no place. */
   public Sheet sheet(Context ctx, Optional<Place> place, String title) {
     return new Sheet(
-        title, place, Theme.fromWord(ctx.cookie(THEME_COOKIE)), demo, files.root(), takeSaid(ctx));
+        title,
+        place,
+        Theme.fromWord(ctx.cookie(THEME_COOKIE)),
+        units(ctx),
+        demo,
+        files.root(),
+        takeSaid(ctx));
   }
 
   /**
@@ -76,6 +83,11 @@ public final class Pages {
     cookie.setSameSite(SameSite.STRICT);
     ctx.cookie(cookie);
     ctx.redirect(path, HttpStatus.SEE_OTHER);
+  }
+
+  /** The units chosen on this device; metric until somebody chose. */
+  public static Units units(Context ctx) {
+    return UnitsCookie.read(ctx.cookie(UnitsCookie.NAME));
   }
 
   /** Remembers the theme on this device; null returns to what the system says. */

@@ -18,6 +18,7 @@ import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.TimeSpan;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.source.Standing;
 import org.wetside.web.page.FilledForm;
@@ -33,12 +34,17 @@ final class LoadForm {
           BathKind.WASH_AID,
           BathKind.FINAL_RINSE);
 
+  /** What most times are printed for. */
+  private static final Temperature USUAL = Temperature.ofCelsius(20);
+
   private FilledForm form;
   private final List<String> rolls;
+  private final Units units;
 
-  LoadForm(FilledForm form, List<String> rolls) {
+  LoadForm(FilledForm form, List<String> rolls, Units units) {
     this.form = form;
     this.rolls = rolls;
+    this.units = units;
   }
 
   /** The name of the field for a bath's bottle. */
@@ -47,20 +53,21 @@ final class LoadForm {
   }
 
   /** A fresh one. */
-  static FilledForm fresh(String tank) {
+  static FilledForm fresh(String tank, Units units) {
     return FilledForm.of(
-        Map.of("tank", tank, "process", "small-tank", "dilution", "1+1", "temp", "20 °C"));
+        Map.of(
+            "tank", tank, "process", "small-tank", "dilution", "1+1", "temp", units.words(USUAL)));
   }
 
   /** Filled from a load. */
-  static FilledForm of(Load load) {
+  static FilledForm of(Load load, Units units) {
     Map<String, String> values = new LinkedHashMap<>();
     values.put("tank", load.tank());
     values.put("process", load.process());
     values.put("developer", load.recipe().developer());
     values.put("dilution", load.recipe().dilution().label());
-    values.put("temp", load.recipe().temperature().toString());
-    values.put("fill", load.fill().toString());
+    values.put("temp", units.words(load.recipe().temperature()));
+    values.put("fill", units.words(load.fill()));
     values.put("note", load.note());
     load.bottles().forEach((bath, letter) -> values.put(bottleField(bath), letter));
     boolean own = load.time().band().isEmpty() && load.time().standing() == Standing.PUBLISHED;
@@ -80,8 +87,8 @@ final class LoadForm {
       form = form.saying("developer", "Say which developer, for example D-76.");
     }
     Optional<Dilution> dilution = field("dilution", Dilution::parse);
-    Optional<Temperature> temperature = field("temp", Temperature::parse);
-    Optional<Volume> fill = field("fill", Volume::parse);
+    Optional<Temperature> temperature = field("temp", units::temperature);
+    Optional<Volume> fill = field("fill", units::volume);
     Optional<Duration> time = field("time", text -> TimeSpan.parse("development time", text));
     if (temperature.isEmpty() && form.message("temp") == null) {
       form = form.saying("temp", "Say how warm the developer is, for example 20C.");

@@ -10,14 +10,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wetside.app.Wetside;
 import org.wetside.app.bench.BenchSnapshot;
-import org.wetside.app.plan.PlanWords;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.WorkingSolution;
 import org.wetside.core.development.Band;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.Roll;
-import org.wetside.core.quantity.Volume;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.run.Phase;
 import org.wetside.core.run.RollInTank;
 
@@ -27,10 +26,12 @@ final class LoadLines {
 
   private final Wetside wetside;
   private final ZoneId zone;
+  private final Units units;
 
-  LoadLines(Wetside wetside, ZoneId zone) {
+  LoadLines(Wetside wetside, ZoneId zone, Units units) {
     this.wetside = wetside;
     this.zone = zone;
+    this.units = units;
   }
 
   /** A load that is at the Bench, or hangs. */
@@ -78,7 +79,7 @@ final class LoadLines {
         load.tank(),
         rolls.stream().map(Roll::filmAndIndex).distinct().collect(Collectors.joining("; "))
             + " in "
-            + load.recipe(),
+            + load.recipe().words(units),
         mix(load),
         developerBottle(load),
         TimeWords.clock(load.time().time()),
@@ -89,11 +90,11 @@ final class LoadLines {
         List.of());
   }
 
-  private static String recipe(BenchSnapshot run) {
+  private String recipe(BenchSnapshot run) {
     return run.card().developer()
         + " "
         + run.card().dilution().label()
-        + run.card().temperature().map(at -> ", " + TimeWords.degrees(at)).orElse("");
+        + run.card().temperature().map(at -> ", " + units.words(at)).orElse("");
   }
 
   private String stands(BenchSnapshot run) {
@@ -111,8 +112,8 @@ final class LoadLines {
     };
   }
 
-  private static String mix(Load load) {
-    String total = PlanWords.millilitres(load.fill());
+  private String mix(Load load) {
+    String total = units.words(load.fill());
     return load.recipe()
         .dilution()
         .ratio()
@@ -122,15 +123,11 @@ final class LoadLines {
             solution ->
                 total
                     + ": "
-                    + bare(solution.concentrate())
+                    + units.number(solution.concentrate())
                     + " of stock, "
-                    + bare(solution.water())
+                    + units.number(solution.water())
                     + " water")
         .orElse(total + " of " + load.recipe().dilution().label());
-  }
-
-  private static String bare(Volume volume) {
-    return PlanWords.millilitres(volume).replace(" mL", "");
   }
 
   private static String developerBottle(Load load) {

@@ -54,7 +54,8 @@ public final class LoadRoutes implements Routes {
   private void fresh(Context ctx) {
     List<String> rolls = LoadForm.numbers(ctx.queryParams("roll"), ctx.queryParams("rolls"));
     String tank = wetside.keepTanks().all().stream().map(Tank::name).findFirst().orElse("");
-    pages.show(ctx, FORM, page(ctx, null, LoadForm.fresh(tank), rolls, null, "A load"));
+    pages.show(
+        ctx, FORM, page(ctx, null, LoadForm.fresh(tank, Pages.units(ctx)), rolls, null, "A load"));
   }
 
   private void changeForm(Context ctx) {
@@ -62,20 +63,26 @@ public final class LoadRoutes implements Routes {
     pages.show(
         ctx,
         FORM,
-        page(ctx, load, LoadForm.of(load), load.numbers(), null, "Change this load"));
+        page(
+            ctx,
+            load,
+            LoadForm.of(load, Pages.units(ctx)),
+            load.numbers(),
+            null,
+            "Change this load"));
   }
 
   /** The key decides: think it through, or keep it. */
   private void keep(Context ctx, @Nullable Long id) {
     Load before = id == null ? null : load(ctx);
     List<String> rolls = LoadForm.numbers(ctx.formParams("roll"), List.of());
-    LoadForm form = new LoadForm(FilledForm.of(ctx), rolls);
+    LoadForm form = new LoadForm(FilledForm.of(ctx), rolls, Pages.units(ctx));
     PreparedPart prepared = null;
     try {
       Optional<LoadWish> wish = form.read();
       if (wish.isPresent()) {
         PreparedLoad thought = wetside.makeLoad().prepared(wish.get());
-        prepared = PreparedPart.of(thought);
+        prepared = PreparedPart.of(thought, Pages.units(ctx));
         if ("keep".equals(ctx.formParam("do")) && thought.canBeKept()) {
           Load kept =
               id == null
@@ -105,7 +112,7 @@ public final class LoadRoutes implements Routes {
     pages.show(
         ctx,
         "load.jte",
-        new LoadSheet(wetside, load)
+        new LoadSheet(wetside, load, Pages.units(ctx))
             .page(pages.sheet(ctx, Place.PLAN, "Load " + load.id() + ", mix")));
   }
 

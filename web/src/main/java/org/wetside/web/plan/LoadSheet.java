@@ -11,13 +11,13 @@ import org.wetside.app.bench.ClosingCheck;
 import org.wetside.app.mixing.Temper;
 import org.wetside.app.plan.PlanWords;
 import org.wetside.app.plan.Tonight;
-import org.wetside.app.times.TimeWords;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.StockRequirement;
 import org.wetside.core.bath.WorkingSolution;
 import org.wetside.core.plan.Load;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.thermal.Liquid;
 import org.wetside.core.thermal.Tempering;
 import org.wetside.core.thermal.TemperingQuestion;
@@ -30,14 +30,16 @@ final class LoadSheet {
   private final Wetside wetside;
   private final Load load;
   private final Tonight tonight;
+  private final Units units;
   private final List<CautionView> cautions = new ArrayList<>();
   private final List<LoadPage.Pour> waters = new ArrayList<>();
   private String waterWords = "";
   private String alternative = "";
 
-  LoadSheet(Wetside wetside, Load load) {
+  LoadSheet(Wetside wetside, Load load, Units units) {
     this.wetside = wetside;
     this.load = load;
+    this.units = units;
     tonight = wetside.keepTonight().now();
   }
 
@@ -53,7 +55,8 @@ final class LoadSheet {
                 Instant.EPOCH)
             .length();
     LoadLine line =
-        new LoadLines(wetside, zone).of(Long.toString(load.id()), load, now, now.plus(length));
+        new LoadLines(wetside, zone, units)
+            .of(Long.toString(load.id()), load, now, now.plus(length));
     Optional<WorkingSolution> solution =
         load.recipe().dilution().ratio().map(parts -> WorkingSolution.of(parts, load.fill()));
     Cautions.open()
@@ -65,14 +68,14 @@ final class LoadSheet {
         sheet,
         line,
         load.time().source(),
-        solution.map(mix -> PlanWords.millilitres(mix.concentrate())).orElse(""),
+        solution.map(mix -> units.words(mix.concentrate())).orElse(""),
         waters,
         waterWords,
         alternative,
         cautions,
-        stock.map(PlanWords::of).orElse(""),
+        stock.map(check -> PlanWords.of(check, units)).orElse(""),
         stock.map(check -> !check.passed()).orElse(false),
-        new PlanAttention(wetside, tonight)
+        new PlanAttention(wetside, tonight, units)
             .jump(load.recipe().temperature(), load.fill())
             .orElse(""),
         ClosingCheck.ALL);
@@ -86,7 +89,7 @@ final class LoadSheet {
     }
     if (tonight.tap().isEmpty()) {
       waterWords =
-          PlanWords.millilitres(mix.water())
+          units.words(mix.water())
               + " of water. Say under Plan what the tap and the kettle have, and it is worked out"
               + " here how much of each.";
       return;
@@ -110,23 +113,23 @@ final class LoadSheet {
   }
 
   private void say(Temper.Answer answer, Temperature target, Temperature room) {
-    String stockWords = "The stock is taken to have " + TimeWords.degrees(room) + ". ";
+    String stockWords = "The stock is taken to have " + units.words(room) + ". ";
     if (answer.tempering() instanceof Tempering.Reached reached) {
       addPours(reached.pour());
-      waterWords = stockWords + "Together they have " + TimeWords.degrees(target) + ".";
+      waterWords = stockWords + "Together they have " + units.words(target) + ".";
     } else {
       Tempering.CannotBeReached not = (Tempering.CannotBeReached) answer.tempering();
       addPours(not.nearestPour());
       waterWords =
           stockWords
-              + TimeWords.degrees(target)
+              + units.words(target)
               + " cannot be reached with these waters; the nearest is "
-              + TimeWords.degrees(not.nearest())
+              + units.words(not.nearest())
               + ".";
     }
     alternative =
         "Or work at the temperature there is: without tempering it has "
-            + TimeWords.degrees(answer.asItComes())
+            + units.words(answer.asItComes())
             + "; change the load to that and the time follows.";
   }
 
@@ -135,9 +138,7 @@ final class LoadSheet {
       if (pour.volume().millilitres() > 0) {
         waters.add(
             new LoadPage.Pour(
-                pour.name(),
-                PlanWords.millilitres(pour.volume()),
-                TimeWords.degrees(pour.temperature())));
+                pour.name(), units.words(pour.volume()), units.words(pour.temperature())));
       }
     }
   }

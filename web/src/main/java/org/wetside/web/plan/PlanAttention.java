@@ -11,11 +11,11 @@ import org.wetside.app.Wetside;
 import org.wetside.app.mixing.Temper;
 import org.wetside.app.plan.PlanWords;
 import org.wetside.app.plan.Tonight;
-import org.wetside.app.times.TimeWords;
 import org.wetside.core.bath.StockRequirement;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.thermal.Liquid;
 import org.wetside.core.thermal.Tempering;
@@ -31,10 +31,12 @@ final class PlanAttention {
 
   private final Wetside wetside;
   private final Tonight tonight;
+  private final Units units;
 
-  PlanAttention(Wetside wetside, Tonight tonight) {
+  PlanAttention(Wetside wetside, Tonight tonight, Units units) {
     this.wetside = wetside;
     this.tonight = tonight;
+    this.units = units;
   }
 
   List<PlanPage.Attention> of(List<LoadLine> lines, List<Roll> waiting) {
@@ -82,7 +84,7 @@ final class PlanAttention {
                               ? "Too little developer"
                               : "Minimum unknown",
                           check instanceof StockRequirement.TooLittle,
-                          "Load " + line.number() + ": " + PlanWords.of(check),
+                          "Load " + line.number() + ": " + PlanWords.of(check, units),
                           "/loads/" + load.id(),
                           "To load " + line.number())));
     }
@@ -100,7 +102,7 @@ final class PlanAttention {
     double apart = Math.abs(tap.get().minus(baths).kelvins());
     String said =
         "the tap is "
-            + TimeWords.degrees(tap.get())
+            + units.words(tap.get())
             + ", "
             + String.format(Locale.ROOT, "%.0f K", apart)
             + " from the baths; more than 3 K apart risks reticulation (common practice). ";
@@ -108,12 +110,7 @@ final class PlanAttention {
         new Temper().answer(TemperingQuestion.ofWater(baths, fill, tonight.waters())).tempering();
     if (tempering instanceof Tempering.Reached reached) {
       return Optional.of(
-          said
-              + "Wash in fills of "
-              + PlanWords.millilitres(fill)
-              + ": "
-              + pours(reached.pour())
-              + " each.");
+          said + "Wash in fills of " + units.words(fill) + ": " + pours(reached.pour()) + " each.");
     }
     return Optional.of(
         said
@@ -121,10 +118,10 @@ final class PlanAttention {
             + " out here.");
   }
 
-  private static String pours(List<Liquid> pour) {
+  private String pours(List<Liquid> pour) {
     return pour.stream()
         .filter(part -> part.volume().millilitres() > 0)
-        .map(part -> PlanWords.millilitres(part.volume()) + " " + part.name())
+        .map(part -> units.words(part.volume()) + " " + part.name())
         .collect(Collectors.joining(" and "));
   }
 

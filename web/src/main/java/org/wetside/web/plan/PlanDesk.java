@@ -16,10 +16,10 @@ import java.util.Optional;
 import org.wetside.app.Wetside;
 import org.wetside.app.bench.BenchSnapshot;
 import org.wetside.app.plan.Tonight;
-import org.wetside.app.times.TimeWords;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.plan.RollState;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.run.Phase;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
@@ -39,9 +39,11 @@ final class PlanDesk {
   private final Instant now;
   private final ZoneId zone;
   private final Tonight tonight;
+  private final Units units;
 
-  PlanDesk(Wetside wetside) {
+  PlanDesk(Wetside wetside, Units units) {
     this.wetside = wetside;
+    this.units = units;
     now = wetside.clock().instant();
     zone = wetside.clock().getZone();
     tonight = wetside.keepTonight().now();
@@ -50,7 +52,7 @@ final class PlanDesk {
   PlanPage page(Pages pages, Context ctx, FilledForm asked, FilledForm line) {
     List<EveningLoad> strip = new ArrayList<>();
     List<LoadLine> loads = new ArrayList<>();
-    LoadLines lines = new LoadLines(wetside, zone);
+    LoadLines lines = new LoadLines(wetside, zone, units);
     Instant free = now;
     for (BenchSnapshot run : tonightsRuns()) {
       String number = Integer.toString(loads.size() + 1);
@@ -87,7 +89,7 @@ final class PlanDesk {
         strip.isEmpty() ? null : EveningDrawing.wide(evening),
         strip.isEmpty() ? null : EveningDrawing.narrow(evening),
         loads,
-        new PlanAttention(wetside, tonight).of(loads, waiting),
+        new PlanAttention(wetside, tonight, units).of(loads, waiting),
         waiting.stream().map(this::waiting).toList(),
         missing(waiting, loads));
   }
@@ -115,11 +117,11 @@ final class PlanDesk {
   }
 
   private PlanPage.TonightWords words() {
-    String tap = tonight.tap().map(TimeWords::degrees).orElse("");
-    String kettle = tonight.kettle().map(TimeWords::degrees).orElse("");
+    String tap = tonight.tap().map(units::words).orElse("");
+    String kettle = tonight.kettle().map(units::words).orElse("");
     return new PlanPage.TonightWords(
         DAY.format(now.atZone(zone)),
-        tonight.kitchen().map(TimeWords::degrees).orElse(""),
+        tonight.kitchen().map(units::words).orElse(""),
         tap.isEmpty() || kettle.isEmpty() ? tap + kettle : tap + ", " + kettle,
         tonight.limit().map(LocalTime::toString).orElse(""));
   }

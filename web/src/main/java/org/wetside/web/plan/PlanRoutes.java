@@ -30,7 +30,8 @@ public final class PlanRoutes implements Routes {
 
   @Override
   public void register(RoutesConfig routes) {
-    routes.get("/", ctx -> pages.show(ctx, TEMPLATE, plan(ctx, tonightForm(), FilledForm.empty())));
+    routes.get(
+        "/", ctx -> pages.show(ctx, TEMPLATE, plan(ctx, tonightForm(ctx), FilledForm.empty())));
     routes.post("/tonight", this::sayTonight);
     routes.post("/line", this::addLine);
     routes.get("/api/tonight", ctx -> ctx.json(TonightView.of(wetside.keepTonight().now())));
@@ -38,7 +39,7 @@ public final class PlanRoutes implements Routes {
   }
 
   private void sayTonight(Context ctx) {
-    TonightForm form = new TonightForm(FilledForm.of(ctx));
+    TonightForm form = new TonightForm(FilledForm.of(ctx), Pages.units(ctx));
     Optional<Tonight> said = form.read();
     if (said.isEmpty()) {
       pages.showRefused(ctx, TEMPLATE, plan(ctx, form.form(), FilledForm.empty()));
@@ -61,7 +62,7 @@ public final class PlanRoutes implements Routes {
     } catch (BadValueException refusal) {
       form = form.saying("line", refusal);
     }
-    pages.showRefused(ctx, TEMPLATE, plan(ctx, tonightForm(), form));
+    pages.showRefused(ctx, TEMPLATE, plan(ctx, tonightForm(ctx), form));
   }
 
   private void putTonight(Context ctx) {
@@ -70,11 +71,11 @@ public final class PlanRoutes implements Routes {
     ctx.json(TonightView.of(wetside.keepTonight().now()));
   }
 
-  private FilledForm tonightForm() {
-    return TonightForm.of(wetside.keepTonight().now());
+  private FilledForm tonightForm(Context ctx) {
+    return TonightForm.of(wetside.keepTonight().now(), Pages.units(ctx));
   }
 
   private PlanPage plan(Context ctx, FilledForm tonight, FilledForm line) {
-    return new PlanDesk(wetside).page(pages, ctx, tonight, line);
+    return new PlanDesk(wetside, Pages.units(ctx)).page(pages, ctx, tonight, line);
   }
 }

@@ -8,6 +8,7 @@ import org.wetside.app.plan.PreparedLoad;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.Sharing;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.source.Standing;
 
 /**
@@ -47,7 +48,7 @@ public record PreparedPart(
       String source,
       String cost) {}
 
-  static PreparedPart of(PreparedLoad load) {
+  static PreparedPart of(PreparedLoad load, Units units) {
     return new PreparedPart(
         load.time().map(time -> TimeWords.clock(time.time())).orElse(""),
         load.time().map(ChosenTime::standing).orElse(null),
@@ -57,16 +58,16 @@ public record PreparedPart(
             .map(band -> TimeWords.clock(band.low()) + " to " + TimeWords.clock(band.high()))
             .orElse(""),
         load.length().map(TimeWords::clock).orElse(""),
-        PlanWords.millilitres(load.fill()),
+        units.words(load.fill()),
         load.mix()
             .map(
                 mix ->
-                    PlanWords.millilitres(mix.concentrate())
+                    units.words(mix.concentrate())
                         + " of concentrate or stock and "
-                        + PlanWords.millilitres(mix.water())
+                        + units.words(mix.water())
                         + " of water")
             .orElse(""),
-        load.stock().map(PlanWords::of).orElse(""),
+        load.stock().map(check -> PlanWords.of(check, units)).orElse(""),
         load.stock().map(check -> !check.passed()).orElse(false),
         rolls(load),
         load.inTheWay());

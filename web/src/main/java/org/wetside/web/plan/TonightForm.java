@@ -9,36 +9,38 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.wetside.app.plan.Tonight;
-import org.wetside.app.times.TimeWords;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.Units;
 import org.wetside.web.page.FilledForm;
 
 /** The form that says what there is tonight. */
 final class TonightForm {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm", Locale.ROOT);
 
+  private final Units units;
   private FilledForm form;
 
-  TonightForm(FilledForm form) {
+  TonightForm(FilledForm form, Units units) {
     this.form = form;
+    this.units = units;
   }
 
   /** Filled with what was said. */
-  static FilledForm of(Tonight tonight) {
+  static FilledForm of(Tonight tonight, Units units) {
     Map<String, String> values = new LinkedHashMap<>();
-    values.put("kitchen", tonight.kitchen().map(TimeWords::degrees).orElse(""));
-    values.put("tap", tonight.tap().map(TimeWords::degrees).orElse(""));
-    values.put("kettle", tonight.kettle().map(TimeWords::degrees).orElse(""));
+    values.put("kitchen", tonight.kitchen().map(units::words).orElse(""));
+    values.put("tap", tonight.tap().map(units::words).orElse(""));
+    values.put("kettle", tonight.kettle().map(units::words).orElse(""));
     values.put("limit", tonight.limit().map(LocalTime::toString).orElse(""));
     return FilledForm.of(values);
   }
 
   /** What it says; the form then holds a message for every field that cannot be read. */
   Optional<Tonight> read() {
-    Optional<Temperature> kitchen = field("kitchen", Temperature::parse);
-    Optional<Temperature> tap = field("tap", Temperature::parse);
-    Optional<Temperature> kettle = field("kettle", Temperature::parse);
+    Optional<Temperature> kitchen = field("kitchen", units::temperature);
+    Optional<Temperature> tap = field("tap", units::temperature);
+    Optional<Temperature> kettle = field("kettle", units::temperature);
     Optional<LocalTime> limit = field("limit", TonightForm::clock);
     if (form.isRefused()) {
       return Optional.empty();

@@ -44,18 +44,18 @@ enum BottleAct {
         case TAKE -> {
           Optional<Volume> volume = volume(reader);
           volume.ifPresent(taken -> change.take(letter, taken, note));
-          yield volume.map(v -> ShelfRoutes.ml(v) + " taken from " + letter + ".").orElse("");
+          yield volume.map(v -> reader.units().words(v) + " taken from " + letter + ".").orElse("");
         }
         case TOP_UP -> {
           Optional<Volume> volume = volume(reader);
           volume.ifPresent(added -> change.topUp(letter, added, note));
-          yield volume.map(v -> ShelfRoutes.ml(v) + " added to " + letter + ".").orElse("");
+          yield volume.map(v -> reader.units().words(v) + " added to " + letter + ".").orElse("");
         }
         case CORRECT -> {
           Optional<Volume> volume = volume(reader);
           volume.ifPresent(left -> change.correct(letter, left, note));
           yield volume
-              .map(v -> "The book of " + letter + " now says " + ShelfRoutes.ml(v) + ".")
+              .map(v -> "The book of " + letter + " now says " + reader.units().words(v) + ".")
               .orElse("");
         }
         case OPEN -> {
@@ -77,6 +77,6 @@ enum BottleAct {
   }
 
   private Optional<Volume> volume(FieldReader reader) {
-    return reader.required(field, "volume", FieldReader::volume);
+    return reader.requiredVolume(field, "volume");
   }
 }

@@ -52,8 +52,8 @@ public record BottleForm(Sheet sheet, FilledForm form) {
   /** Reads the form; empty when the reader has noted complaints. */
   static Optional<Described> read(FieldReader reader) {
     FilledForm form = reader.form();
-    Optional<Volume> full = reader.required("full", "volume when full", FieldReader::volume);
-    Optional<Volume> left = reader.maybe("left", FieldReader::volume);
+    Optional<Volume> full = reader.requiredVolume("full", "volume when full");
+    Optional<Volume> left = reader.maybeVolume("left");
     Optional<LocalDate> mixed = reader.maybe("mixedOn", FieldReader::day);
     Optional<LocalDate> opened = reader.maybe("openedOn", FieldReader::day);
     Optional<BathKind> bath = reader.required("bath", "kind of bath", BathKind::fromWord);

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.wetside.core.bath.Bottle;
 import org.wetside.core.bath.Strength;
-import org.wetside.web.mixing.Pour;
+import org.wetside.core.quantity.Units;
 
 /**
  * A bottle as the pages show it.
@@ -39,30 +39,28 @@ public record BottleLine(
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
-  /** The line of a bottle on that day. */
-  public static BottleLine of(Bottle bottle, LocalDate today) {
+  /** The line of a bottle on that day, in those units. */
+  public static BottleLine of(Bottle bottle, LocalDate today, Units units) {
     return new BottleLine(
         bottle.label().letter(),
         Hatches.of(bottle.label().bath()),
         bottle.label().bath().word(),
         bottle.label().contents() + ", " + bottle.label().strength().word(),
-        leftOf(bottle),
+        leftOf(bottle, units),
         story(bottle, today),
-        facts(bottle),
+        facts(bottle, units),
         bottle.fullness() < NEARLY_EMPTY,
         bottle.label().strength() != Strength.WORKING,
         BottleDrawing.of(bottle));
   }
 
-  private static String leftOf(Bottle bottle) {
-    return Pour.words(bottle.left().millilitres()).replace(" mL", "")
-        + " of "
-        + Pour.words(bottle.label().full().millilitres());
+  private static String leftOf(Bottle bottle, Units units) {
+    return units.number(bottle.left()) + " of " + units.words(bottle.label().full());
   }
 
-  private static Map<String, String> facts(Bottle bottle) {
+  private static Map<String, String> facts(Bottle bottle, Units units) {
     Map<String, String> facts = new LinkedHashMap<>();
-    facts.put("left", leftOf(bottle));
+    facts.put("left", leftOf(bottle, units));
     bottle.label().mixedOn().ifPresent(day -> facts.put("mixed", DAY.format(day)));
     bottle.label().openedOn().ifPresent(day -> facts.put("opened", DAY.format(day)));
     if (bottle.film().rolls() > 0) {

@@ -2,8 +2,9 @@ package org.wetside.web.shelf;
 
 import java.util.List;
 import org.wetside.core.bath.BottleEntry;
+import org.wetside.core.quantity.Units;
+import org.wetside.core.quantity.Volume;
 import org.wetside.web.mixing.CautionView;
-import org.wetside.web.mixing.Pour;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
 
@@ -37,9 +38,12 @@ public record BottlePage(
    * @param note in words
    */
   public record Line(String when, String what, String change, String note) {
-    static Line of(BottleEntry entry, String when) {
+    static Line of(BottleEntry entry, String when, Units units) {
       double change = entry.changeMillilitres();
-      String signed = change == 0 ? "" : (change > 0 ? "+" : "−") + Pour.words(Math.abs(change));
+      String signed =
+          change == 0
+              ? ""
+              : (change > 0 ? "+" : "−") + units.words(Volume.ofMillilitres(Math.abs(change)));
       return new Line(when, entry.kind().word(), signed, entry.note());
     }
   }

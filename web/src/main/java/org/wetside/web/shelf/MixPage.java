@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.wetside.core.bath.Bottle;
 import org.wetside.core.bath.Strength;
 import org.wetside.web.mixing.MixView;
-import org.wetside.web.mixing.Pour;
 import org.wetside.web.mixing.TemperView;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
@@ -43,16 +42,6 @@ public record MixPage(
       }
     }
     return words;
-  }
-
-  /** A volume in words. */
-  public String ml(double millilitres) {
-    return Pour.words(millilitres);
-  }
-
-  /** A temperature in words. */
-  public String degrees(double celsius) {
-    return Pour.degrees(celsius);
   }
 
   /** The contents of the chosen bottle; empty when none was chosen. */

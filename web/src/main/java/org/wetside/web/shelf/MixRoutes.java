@@ -54,9 +54,9 @@ public final class MixRoutes implements Routes {
       show(ctx, form, FilledForm.empty(), Optional.empty(), Optional.empty(), Optional.empty());
       return;
     }
-    FieldReader reader = new FieldReader(form);
+    FieldReader reader = new FieldReader(form, Pages.units(ctx));
     Optional<Dilution> dilution = reader.required("dilution", "dilution", Dilution::parse);
-    Optional<Volume> total = reader.required("total", "total to mix", FieldReader::volume);
+    Optional<Volume> total = reader.requiredVolume("total", "total to mix");
     Optional<UnitOfUse> film = reader.maybe("rolls", MixRoutes::rolls);
     Optional<Bottle> bottle = reader.maybe("bottle", text -> text).flatMap(this::bottle);
     Optional<MixView> answer = Optional.empty();
@@ -73,7 +73,8 @@ public final class MixRoutes implements Routes {
                                 total.get(),
                                 contents,
                                 film,
-                                contents.flatMap(wetside.keepMinimum()::find)))));
+                                contents.flatMap(wetside.keepMinimum()::find))),
+                    Pages.units(ctx)));
       } catch (BadValueException refused) {
         reader.refuse(refused.thing().equals("dilution") ? "dilution" : "total", refused);
       }
@@ -82,20 +83,19 @@ public final class MixRoutes implements Routes {
   }
 
   private void temper(Context ctx) {
-    FieldReader reader = new FieldReader(asked(ctx));
-    Optional<Temperature> target =
-        reader.required("to", "temperature wanted", FieldReader::temperature);
-    Optional<Volume> total = reader.required("volume", "volume wanted", FieldReader::volume);
+    FieldReader reader = new FieldReader(asked(ctx), Pages.units(ctx));
+    Optional<Temperature> target = reader.requiredTemperature("to", "temperature wanted");
+    Optional<Volume> total = reader.requiredVolume("volume", "volume wanted");
     List<WaterAtHand> waters = new ArrayList<>();
     for (String name : List.of("cold", "hot", "ice")) {
       reader
-          .maybe(name, FieldReader::temperature)
+          .maybeTemperature(name)
           .ifPresent(degrees -> waters.add(new WaterAtHand(name, degrees)));
     }
-    Optional<Volume> stock = reader.maybe("stock", FieldReader::volume);
+    Optional<Volume> stock = reader.maybeVolume("stock");
     Optional<Temperature> stockAt =
         stock.isPresent()
-            ? reader.required("stockAt", "temperature of the stock", FieldReader::temperature)
+            ? reader.requiredTemperature("stockAt", "temperature of the stock")
             : Optional.empty();
     Optional<TemperView> answer = Optional.empty();
     Optional<String> none = Optional.empty();
@@ -107,7 +107,8 @@ public final class MixRoutes implements Routes {
                 : List.of();
         TemperingQuestion question =
             new TemperingQuestion(target.get(), total.get(), counted, waters, Optional.empty());
-        answer = Optional.of(TemperView.of(question, new Temper().answer(question)));
+        answer =
+            Optional.of(TemperView.of(question, new Temper().answer(question), Pages.units(ctx)));
       } catch (BadValueException refused) {
         reader.refuse(FilledForm.WHOLE, refused);
       } catch (NoAnswerException limit) {
@@ -119,9 +120,8 @@ public final class MixRoutes implements Routes {
 
   private void keepMinimum(Context ctx) {
     FilledForm form = FilledForm.of(ctx);
-    FieldReader reader = new FieldReader(form);
-    Optional<Volume> perRoll =
-        reader.required("perRoll", "stock for one roll", FieldReader::volume);
+    FieldReader reader = new FieldReader(form, Pages.units(ctx));
+    Optional<Volume> perRoll = reader.requiredVolume("perRoll", "stock for one roll");
     reader.required("source", "leaflet", text -> text);
     if (reader.isGood() && perRoll.isPresent()) {
       try {
@@ -131,7 +131,7 @@ public final class MixRoutes implements Routes {
             "/shelf/mix",
             form.value("developer")
                 + " needs "
-                + perRoll.get()
+                + Pages.units(ctx).words(perRoll.get())
                 + " for one roll, from the leaflet.");
         return;
       } catch (BadValueException refused) {

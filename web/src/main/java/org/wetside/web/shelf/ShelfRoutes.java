@@ -16,7 +16,6 @@ import java.util.Optional;
 import org.wetside.app.Wetside;
 import org.wetside.core.bath.Bottle;
 import org.wetside.core.quantity.BadValueException;
-import org.wetside.core.quantity.Volume;
 import org.wetside.reference.Caution;
 import org.wetside.reference.Cautions;
 import org.wetside.reference.Disposal;
@@ -53,7 +52,9 @@ public final class ShelfRoutes implements Routes {
 
   private void board(Context ctx) {
     List<BottleLine> lines =
-        wetside.listBottles().all().stream().map(bottle -> BottleLine.of(bottle, today())).toList();
+        wetside.listBottles().all().stream()
+            .map(bottle -> BottleLine.of(bottle, today(), Pages.units(ctx)))
+            .toList();
     pages.show(
         ctx,
         "shelf/shelf.jte",
@@ -61,7 +62,7 @@ public final class ShelfRoutes implements Routes {
   }
 
   private void add(Context ctx) {
-    FieldReader reader = new FieldReader(FilledForm.of(ctx));
+    FieldReader reader = new FieldReader(FilledForm.of(ctx), Pages.units(ctx));
     Optional<BottleForm.Described> described = BottleForm.read(reader);
     if (described.isPresent()) {
       try {
@@ -79,7 +80,7 @@ public final class ShelfRoutes implements Routes {
   private void act(Context ctx) {
     Bottle bottle = found(ctx);
     String letter = bottle.label().letter();
-    FieldReader reader = new FieldReader(FilledForm.of(ctx));
+    FieldReader reader = new FieldReader(FilledForm.of(ctx), Pages.units(ctx));
     BottleAct act = BottleAct.of(ctx.pathParam("act")).orElseThrow(NotFoundResponse::new);
     String said = act.perform(wetside.changeBottle(), letter, reader, today());
     if (!reader.isGood()) {
@@ -104,12 +105,12 @@ public final class ShelfRoutes implements Routes {
     wetside
         .listBottles()
         .book(bottle.label().letter())
-        .forEach(entry -> book.add(BottlePage.Line.of(entry, when(entry.at()))));
+        .forEach(entry -> book.add(BottlePage.Line.of(entry, when(entry.at()), Pages.units(ctx))));
     Collections.reverse(book);
     BottlePage page =
         new BottlePage(
             pages.sheet(ctx, Place.SHELF, capital("bottle " + bottle.label().letter())),
-            BottleLine.of(bottle, today()),
+            BottleLine.of(bottle, today(), Pages.units(ctx)),
             bottle.label().openedOn().isPresent(),
             views(Cautions.open().whenHandling(contents, bottle.label().bath())),
             views(Disposal.open().of(bottle.label().bath())),
@@ -145,10 +146,5 @@ public final class ShelfRoutes implements Routes {
 
   private static String capital(String words) {
     return words.substring(0, 1).toUpperCase(Locale.ENGLISH) + words.substring(1);
-  }
-
-  /** Volumes in what is said after an act. */
-  static String ml(Volume volume) {
-    return org.wetside.web.mixing.Pour.words(volume.millilitres());
   }
 }

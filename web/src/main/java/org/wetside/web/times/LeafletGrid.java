@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.times.OwnLine;
-import org.wetside.app.times.TimeWords;
 import org.wetside.app.times.TypeLeaflet;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.Units;
 import org.wetside.web.page.FilledForm;
 
 /**
@@ -78,7 +78,7 @@ public record LeafletGrid(FilledForm form) {
     try {
       Temperature temperature = Temperature.parse(typed);
       return typed.toLowerCase(java.util.Locale.ROOT).contains("f")
-          ? TimeWords.degrees(temperature)
+          ? Units.METRIC.words(temperature)
           : Math.round(temperature.fahrenheit()) + " °F";
     } catch (BadValueException notReadable) {
       return "";

@@ -4,6 +4,7 @@ import java.util.List;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.development.ClipTestPlan;
 import org.wetside.core.development.TimeAnswer;
+import org.wetside.core.quantity.Units;
 
 /**
  * The part of the page where there is no honest time.
@@ -24,11 +25,15 @@ public record NoTimePart(
     int frames,
     int framesPerClip,
     String middle) {
-  static NoTimePart of(TimeAnswer.NoHonestTime none) {
+  static NoTimePart of(TimeAnswer.NoHonestTime none, Units units) {
     ClipTestPlan plan = none.plan();
     return new NoTimePart(
-        none.reasons().stream().map(TimeWords::of).distinct().limit(3).toList(),
-        TimeWords.help(none).stream().filter(line -> line.startsWith("Bring")).toList(),
+        none.reasons().stream()
+            .map(reason -> TimeWords.of(reason, units))
+            .distinct()
+            .limit(3)
+            .toList(),
+        TimeWords.help(none, units).stream().filter(line -> line.startsWith("Bring")).toList(),
         none.nearest().stream().map(TimeWords::of).toList(),
         plan.times().stream().map(TimeWords::clock).toList(),
         plan.frames(),

@@ -62,7 +62,7 @@ public final class TimesPageRoutes implements Routes {
         AnswerPart part = AnswerPart.of(estimate);
         pages.show(ctx, TEMPLATE, page(ctx, "Develop " + part.time(), ask, part, null));
       } else {
-        NoTimePart none = NoTimePart.of((TimeAnswer.NoHonestTime) answer);
+        NoTimePart none = NoTimePart.of((TimeAnswer.NoHonestTime) answer, Pages.units(ctx));
         pages.show(ctx, TEMPLATE, page(ctx, "No honest time", ask, null, none));
       }
     } catch (BadValueException refusal) {

@@ -89,7 +89,7 @@ class NegativesPagesTest {
     run();
     assertThat(server.get("/negatives").body()).contains("was hung last", "2 rolls have no sleeve");
     assertThat(server.get("/negatives/A-1").body())
-        .contains("was in soup 1+1, 20.0 °C for <b>9:00</b>, on 14 January")
+        .contains("was in soup 1+1, 20 °C for <b>9:00</b>, on 14 January")
         .contains("Double", "600 mL", "A-2", "leaflet", "19.2 °C in the developer")
         .contains(
             "the heater was off", "kettle fell over", "bottle D, 300 mL", "planned time from");
