@@ -3,6 +3,7 @@ package org.wetside.web.equipment;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
 
@@ -43,9 +44,17 @@ public record EquipmentPage(
     return measures;
   }
 
+  /** The thermometers whose offset nobody knows, by name; empty when there is none. */
+  public String neverCompared() {
+    return thermometers.stream()
+        .filter(one -> !one.compared())
+        .map(ThermometerLine::name)
+        .collect(Collectors.joining(", "));
+  }
+
   /** A tank in words. */
   public record TankLine(String name, String vessel, String takes, String holds) {}
 
   /** A thermometer in words. */
-  public record ThermometerLine(String name, String offset, String found) {}
+  public record ThermometerLine(String name, boolean compared, String offset, String found) {}
 }

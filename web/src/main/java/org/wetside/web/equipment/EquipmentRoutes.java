@@ -7,6 +7,7 @@ import io.javalin.http.NotFoundResponse;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wetside.app.Wetside;
@@ -26,6 +27,7 @@ import org.wetside.web.page.FieldReader;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.Place;
+import org.wetside.web.rolls.Days;
 
 /** The Equipment page, and tanks and thermometers over HTTP. */
 public final class EquipmentRoutes implements Routes {
@@ -207,15 +209,11 @@ public final class EquipmentRoutes implements Routes {
         units.words(tank.holds()));
   }
 
-  private static EquipmentPage.ThermometerLine line(Thermometer thermometer, Units units) {
+  private EquipmentPage.ThermometerLine line(Thermometer thermometer, Units units) {
     return new EquipmentPage.ThermometerLine(
         thermometer.name(),
-        thermometer
-            .offset()
-            .map(
-                known ->
-                    String.format(java.util.Locale.ROOT, "%+.1f K", known.correction().kelvins()))
-            .orElse("not compared yet"),
+        thermometer.offset().isPresent(),
+        thermometer.offset().map(EquipmentRoutes::offset).orElse("not compared yet"),
         thermometer
             .offset()
             .map(
@@ -223,9 +221,15 @@ public final class EquipmentRoutes implements Routes {
                     "at "
                         + units.words(known.at())
                         + " on "
-                        + known.found()
+                        + Days.of(wetside.clock()).day(known.found())
                         + (known.how().isBlank() ? "" : ", " + known.how()))
             .orElse("trusted to ±0.5 K until it is"));
+  }
+
+  /** With a true minus, in kelvins or degrees Celsius, which differ alike. */
+  private static String offset(ThermometerOffset known) {
+    double kelvins = known.correction().kelvins();
+    return String.format(Locale.ROOT, "%s%.1f K", kelvins < 0 ? "−" : "+", Math.abs(kelvins));
   }
 
   private LocalDate today() {

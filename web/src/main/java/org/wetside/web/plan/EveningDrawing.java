@@ -44,6 +44,9 @@ public record EveningDrawing(
   private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final double TOP = 32;
 
+  /** Half the room of a clock time; one nearer to the edge would be cut. */
+  private static final double WORD_BESIDE = 22;
+
   /** A line of the clock; without words on the half hour. */
   public record Hour(double x, String words) {}
 
@@ -161,10 +164,10 @@ public record EveningDrawing(
     boolean crowded = Duration.between(from, to).toHours() > 5;
     for (; at.toInstant().isBefore(to); at = at.plusMinutes(30)) {
       if (at.toInstant().isAfter(from)) {
-        boolean worded = at.getMinute() == 0 && (!crowded || at.getHour() % 2 == 0);
-        hours.add(
-            new Hour(
-                round(seconds(from, at.toInstant()) * perSecond), worded ? MINUTE.format(at) : ""));
+        double x = round(seconds(from, at.toInstant()) * perSecond);
+        boolean worded =
+            x > WORD_BESIDE && at.getMinute() == 0 && (!crowded || at.getHour() % 2 == 0);
+        hours.add(new Hour(x, worded ? MINUTE.format(at) : ""));
       }
     }
     return hours;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.wetside.core.plan.Roll;
+import org.wetside.web.page.Count;
 
 /** The answer of the start page in one sentence. */
 record PlanSentence(
@@ -18,9 +19,6 @@ record PlanSentence(
     Instant now,
     ZoneId zone) {
   private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-  private static final String[] WORDS = {
-    "No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine"
-  };
 
   PlanPage.Say say() {
     long hung = loads.stream().filter(LoadLine::done).count();
@@ -31,16 +29,16 @@ record PlanSentence(
     }
     if (going + left == 0) {
       return new PlanPage.Say(
-          count(hung, "load hangs", "loads hang") + ". ",
+          Count.of(hung, "load hangs", "loads hang") + ". ",
           "Nothing is left to do",
           waiting.isEmpty() ? "." : "; " + rolls() + " in the drawer.");
     }
     String before =
-        (hung > 0 ? count(hung, "load hangs, ", "loads hang, ") : "")
+        (hung > 0 ? Count.of(hung, "load hangs, ", "loads hang, ") : "")
             + (going > 0
-                ? lower(hung, count(going, "is at the Bench, ", "are at the Bench, "))
+                ? lower(hung, Count.of(going, "is at the Bench, ", "are at the Bench, "))
                 : "");
-    String toGo = left > 0 ? count(left, "load to go", "loads to go") : "none to go";
+    String toGo = left > 0 ? Count.of(left, "load to go", "loads to go") : "none to go";
     return new PlanPage.Say(
         before, before.isEmpty() ? toGo : toGo.toLowerCase(Locale.ROOT), "." + lastHangs());
   }
@@ -54,7 +52,7 @@ record PlanSentence(
   }
 
   private String rolls() {
-    return waiting.size() == 1 ? "One roll waits" : word(waiting.size()) + " rolls wait";
+    return Count.of(waiting.size(), "roll waits", "rolls wait");
   }
 
   private String lastHangs() {
@@ -80,14 +78,6 @@ record PlanSentence(
 
   private static String lower(long before, String text) {
     return before > 0 ? text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1) : text;
-  }
-
-  private static String count(long count, String one, String many) {
-    return word(count) + " " + (count == 1 ? one : many);
-  }
-
-  private static String word(long count) {
-    return count < WORDS.length ? WORDS[(int) count] : Long.toString(count);
   }
 
   private String clock(Instant at) {

@@ -46,7 +46,7 @@ public record BottleLine(
         Hatches.of(bottle.label().bath()),
         bottle.label().bath().word(),
         bottle.label().contents() + ", " + bottle.label().strength().word(),
-        leftOf(bottle, units),
+        units.words(bottle.left()),
         story(bottle, today),
         facts(bottle, units),
         bottle.fullness() < NEARLY_EMPTY,

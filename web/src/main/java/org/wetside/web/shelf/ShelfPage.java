@@ -1,6 +1,7 @@
 package org.wetside.web.shelf;
 
 import java.util.List;
+import org.wetside.web.page.Count;
 import org.wetside.web.page.Sheet;
 
 /**
@@ -10,14 +11,9 @@ import org.wetside.web.page.Sheet;
  * @param bottles the bottles by letter
  */
 public record ShelfPage(Sheet sheet, List<BottleLine> bottles) {
-  private static final List<String> SMALL_COUNTS =
-      List.of("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten");
-
   /** The first half of the opening sentence. */
   public String count() {
-    int count = bottles.size();
-    String words = count < SMALL_COUNTS.size() ? SMALL_COUNTS.get(count) : Integer.toString(count);
-    return words + (count == 1 ? " bottle stands here" : " bottles stand here");
+    return Count.of(bottles.size(), "bottle stands here", "bottles stand here");
   }
 
   /** The bottles with less than a tenth left. */

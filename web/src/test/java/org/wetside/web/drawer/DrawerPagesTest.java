@@ -41,7 +41,7 @@ class DrawerPagesTest {
     assertThat(line("TM-02 135 36 TRI-X 400 @400").statusCode()).isEqualTo(303);
     line("TM-01 120 T-MAX 100 @100 \"wheel pit\" on 2026-01-03 precious");
     String page = server.get("/drawer").body();
-    assertThat(page).contains("<b>2 rolls</b> wait, <b>TM-01</b> the longest", "One is precious");
+    assertThat(page).contains("<b>Two rolls</b> wait, <b>TM-01</b> the longest", "One is precious");
     assertThat(page.indexOf("value=\"TM-01\"")).isLessThan(page.indexOf("value=\"TM-02\""));
   }
 
@@ -119,7 +119,7 @@ class DrawerPagesTest {
   @Test
   void isFoundTakenOutAndPutBack() {
     line("TM-01 135 TRI-X 400 \"wheel pit\"");
-    assertThat(server.get("/drawer?find=whe").body()).contains("<b>1 roll</b> has <b>whe</b>");
+    assertThat(server.get("/drawer?find=whe").body()).contains("<b>One roll</b> has <b>whe</b>");
     assertThat(server.postForm("/drawer/TM-01/withdraw", "").statusCode()).isEqualTo(303);
     assertThat(server.get("/drawer").body()).contains("No roll waits", "Taken out, 1");
     assertThat(server.postForm("/drawer/TM-01/return", "").statusCode()).isEqualTo(303);

@@ -87,7 +87,8 @@ class NegativesPagesTest {
   @Test
   void theRecordSaysEverythingThatWasDone() {
     run();
-    assertThat(server.get("/negatives").body()).contains("was hung last", "2 rolls have no sleeve");
+    assertThat(server.get("/negatives").body())
+        .contains("was hung last", "Two rolls have no sleeve");
     assertThat(server.get("/negatives/A-1").body())
         .contains("was in soup 1+1, 20 °C for <b>9:00</b>, on 14 January")
         .contains("Double", "600 mL", "A-2", "leaflet", "19.2 °C in the developer")
@@ -104,7 +105,7 @@ class NegativesPagesTest {
     for (String word : new String[] {"heater", "kettle", "soup", "bottle+D", "2026", "Doub"}) {
       assertThat(server.get("/negatives?find=" + word).body())
           .as(word)
-          .contains("<b>2 rolls</b> have");
+          .contains("<b>Two rolls</b> have");
     }
     assertThat(server.get("/negatives?find=elephant").body()).contains("No record has all these");
   }
@@ -122,7 +123,7 @@ class NegativesPagesTest {
     assertThat(server.postForm("/negatives/A-1/note", "note=thin+shadows").statusCode())
         .isEqualTo(303);
     assertThat(server.get("/negatives/A-1").body()).contains(">thin shadows</textarea>");
-    assertThat(server.get("/negatives?find=shadows").body()).contains("<b>1 roll</b> has");
+    assertThat(server.get("/negatives?find=shadows").body()).contains("<b>One roll</b> has");
     assertThat(patch("{\"sleeve\":\"folder 4\"}").body()).contains("\"sleeve\":\"folder 4\"");
     assertThat(patch("{\"number\":\"B-1\"}").statusCode()).isEqualTo(409);
     assertThat(server.get("/negatives/B-1").statusCode()).isEqualTo(404);
