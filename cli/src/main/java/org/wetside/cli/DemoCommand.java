@@ -34,7 +34,7 @@ final class DemoCommand implements Callable<Integer> {
   @Spec @Nullable CommandSpec spec;
 
   @Override
-  public Integer call() throws InterruptedException, IOException {
+  public Integer call() throws IOException {
     if (spec == null) {
       throw new IllegalStateException("a command is run through Main");
     }

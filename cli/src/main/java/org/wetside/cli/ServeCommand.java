@@ -29,7 +29,7 @@ final class ServeCommand implements Callable<Integer> {
   @ParentCommand @Nullable Root root;
 
   @Override
-  public Integer call() throws InterruptedException {
+  public Integer call() {
     if (spec == null || root == null) {
       throw new IllegalStateException("a command is run through Main");
     }

@@ -22,7 +22,8 @@ final class ServeTraining {
 
   private ServeTraining() {}
 
-  static void run(Path home) throws IOException {
+  /** Returns when the server has let go of the home. */
+  static void run(Path home) throws IOException, InterruptedException {
     PrintWriter discarded = new PrintWriter(new StringWriter());
     Thread server =
         new Thread(
@@ -32,24 +33,24 @@ final class ServeTraining {
             "training");
     server.setDaemon(true);
     server.start();
-    ServerAddress address = waitFor(new Home(home));
-    for (String page : PAGES) {
-      look(address.address() + page);
+    try {
+      ServerAddress address = waitFor(new Home(home));
+      for (String page : PAGES) {
+        look(address.address() + page);
+      }
+    } finally {
+      server.interrupt();
+      server.join();
     }
   }
 
-  private static ServerAddress waitFor(Home home) {
+  private static ServerAddress waitFor(Home home) throws InterruptedException {
     for (int i = 0; i < TRIES; i++) {
       Optional<ServerAddress> address = ServerAddress.read(home);
       if (address.isPresent()) {
         return address.get();
       }
-      try {
-        Thread.sleep(PAUSE_MILLIS);
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-        throw new IllegalStateException("interrupted while the server started", e);
-      }
+      Thread.sleep(PAUSE_MILLIS);
     }
     throw new IllegalStateException("the server did not start");
   }

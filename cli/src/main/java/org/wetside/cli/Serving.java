@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
 import org.wetside.app.CannotDoException;
 import org.wetside.app.Wetside;
 import org.wetside.app.home.Home;
@@ -22,44 +21,45 @@ final class Serving {
   private Serving() {}
 
   /**
-   * Serves, and closes the home at the end.
+   * Serves, and closes the home at the end, which is a signal to the program or an interrupt of
+   * this thread.
    *
    * @param port as typed
    * @param afterwards done last of all
    */
-  static int until(Wetside wetside, String port, PrintWriter out, Runnable afterwards)
-      throws InterruptedException {
-    CountDownLatch stopped = new CountDownLatch(1);
+  static int until(Wetside wetside, String port, PrintWriter out, Runnable afterwards) {
+    Closing closing = new Closing();
+    closing.add(afterwards);
+    closing.add(wetside::close);
     try {
-      Home home = wetside.home();
-      String token = freshToken();
-      WebServer server = start(wetside, portOf(port), token);
-      String address = "http://127.0.0.1:" + server.port();
-      wetside.bench().resume();
-      wetside.servingAt(address);
-      new ServerAddress(address, token).write(home);
-      Runtime.getRuntime()
-          .addShutdownHook(
-              new Thread(
-                  () -> {
-                    server.close();
-                    ServerAddress.remove(home);
-                    wetside.close();
-                    afterwards.run();
-                    stopped.countDown();
-                  },
-                  "stop"));
-      out.println("Wetside is at " + server.address());
-      out.println("Data: " + home.folder());
-      out.println("Ctrl-C stops it; a run that is under way goes on by the clock.");
-      out.flush();
-    } catch (RuntimeException refused) {
-      wetside.close();
-      afterwards.run();
-      throw refused;
+      // Before anything is written that somebody has to take away again.
+      Runtime.getRuntime().addShutdownHook(new Thread(closing::now, "stop"));
+      open(wetside, port, out, closing);
+      closing.await();
+    } catch (InterruptedException toldToStop) {
+      // Closing waits as well: the flag goes up again after it.
+      closing.now();
+      Thread.currentThread().interrupt();
+    } finally {
+      closing.now();
     }
-    stopped.await();
     return ExitCode.DONE;
+  }
+
+  private static void open(Wetside wetside, String port, PrintWriter out, Closing closing) {
+    Home home = wetside.home();
+    String token = freshToken();
+    WebServer server = start(wetside, portOf(port), token);
+    closing.add(server::close);
+    String address = "http://127.0.0.1:" + server.port();
+    wetside.bench().resume();
+    wetside.servingAt(address);
+    closing.add(() -> ServerAddress.remove(home));
+    new ServerAddress(address, token).write(home);
+    out.println("Wetside is at " + server.address());
+    out.println("Data: " + home.folder());
+    out.println("Ctrl-C stops it; a run that is under way goes on by the clock.");
+    out.flush();
   }
 
   private static WebServer start(Wetside wetside, int port, String token) {

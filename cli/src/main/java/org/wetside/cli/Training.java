@@ -14,31 +14,28 @@ import java.util.stream.Stream;
  * class-data archive). Called by the build on the packaged program, never by people.
  */
 public final class Training {
-  /** Command lines as typed; each is run as it stands and in a home of its own, then as JSON. */
-  static final List<List<String>> SHORT =
+  /** Stands for a file with readings of a thermometer. */
+  private static final String READINGS = "READINGS";
+
+  /** Command lines, words parted by bars; each is run as it stands, then as JSON, in one home. */
+  static final List<String> SHORT =
       List.of(
-          List.of("version"),
-          List.of("mix", "1+31", "--total", "256mL"),
-          List.of("temper", "--to", "20C", "--total", "1L", "--cold", "15C", "--hot", "50C"),
-          List.of("mix", "1:31", "--total", "256mL"),
-          List.of(
-              "time",
-              "T-MAX 400",
-              "D-76",
-              "--dilution",
-              "stock",
-              "--ei",
-              "400",
-              "--temp",
-              "21C",
-              "--vessel",
-              "rotary"),
-          List.of("times", "--add", "TRI-X 400", "XTOL", "--minutes", "9:00", "--temp", "20C"),
-          List.of("times"),
-          List.of(
-              "time", "TRI-X 400", "D-76", "--dilution", "stock", "--ei", "800", "--temp", "20C"),
-          List.of(
-              "time", "TRI-X 400", "D-76", "--dilution", "stock", "--ei", "400", "--temp", "30C"));
+          "version",
+          "mix|1+31|--total|256mL",
+          "mix|1:31|--total|256mL",
+          "temper|--to|20C|--total|1L|--cold|15C|--hot|50C",
+          "drift|--readings|" + READINGS + "|--room|15C",
+          "cues|small-tank|--development|9:00",
+          "rolls",
+          "loads",
+          "time|T-MAX 400|D-76|--dilution|stock|--ei|400|--temp|21C|--vessel|rotary",
+          "times|--add|TRI-X 400|XTOL|--minutes|9:00|--temp|20C",
+          "times",
+          "rolls|--add|135 36 TRI-X 400 @400 \"harbour\"",
+          "rolls",
+          "loads",
+          "time|TRI-X 400|D-76|--dilution|stock|--ei|800|--temp|20C",
+          "time|TRI-X 400|D-76|--dilution|stock|--ei|400|--temp|30C");
 
   private Training() {}
 
@@ -46,9 +43,10 @@ public final class Training {
    * Runs one training.
    *
    * @param arguments {@code short} or {@code serve}
-   * @throws IOException when the home for the training cannot be made
+   * @throws IOException when the home for the training cannot be made or removed
+   * @throws InterruptedException when the training is stopped
    */
-  public static void main(String[] arguments) throws IOException {
+  public static void main(String[] arguments) throws IOException, InterruptedException {
     Path home = Files.createTempDirectory("wetside-training");
     try {
       if (arguments[0].equals("short")) {
@@ -63,17 +61,27 @@ public final class Training {
     System.exit(ExitCode.DONE);
   }
 
-  private static void runShort(Path home) {
-    for (List<String> line : SHORT) {
-      run(home, line);
-      run(home, Stream.concat(line.stream(), Stream.of("--json")).toList());
+  private static void runShort(Path home) throws IOException {
+    Path readings = readings(home);
+    for (String line : SHORT) {
+      run(words(line, readings, home));
+      run(words(line + "|--json", readings, home));
     }
-    run(home, List.of("version", "--no-such-option"));
+    run("version", "--no-such-option");
   }
 
-  private static void run(Path home, List<String> line) {
-    String[] words =
-        Stream.concat(line.stream(), Stream.of("--home", home.toString())).toArray(String[]::new);
+  /** Writes a file with readings of a thermometer. */
+  static Path readings(Path home) throws IOException {
+    return Files.writeString(
+        home.resolve("readings.csv"), "elapsed,temp\n0:00,20.0C\n5:00,19.4C\n10:00,18.9C\n");
+  }
+
+  /** A line of {@link #SHORT}, ready to be run in this home. */
+  static String[] words(String line, Path readings, Path home) {
+    return (line.replace(READINGS, readings.toString()) + "|--home|" + home).split("\\|", -1);
+  }
+
+  private static void run(String... words) {
     StringWriter discarded = new StringWriter();
     new Main(new PrintWriter(discarded), new PrintWriter(discarded)).run(words);
   }
