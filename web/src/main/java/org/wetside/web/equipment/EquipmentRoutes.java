@@ -6,6 +6,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -197,6 +198,7 @@ public final class EquipmentRoutes implements Routes {
         tank.name(),
         tank.vessel().label(),
         tank.rooms().stream()
+            .sorted(Comparator.comparing(Tank.Room::format))
             .map(
                 room ->
                     room.most()
