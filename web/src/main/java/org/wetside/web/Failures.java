@@ -48,7 +48,25 @@ final class Failures {
         });
   }
 
-  private void answer(Context ctx, Problem problem) {
+  /**
+   * Answers a request that failed. One whose answer has already begun is left as it is: words of
+   * ours at its end would make half an answer look like a whole one.
+   */
+  void answer(Context ctx, Problem problem) {
+    try {
+      if (ctx.res().isCommitted()) {
+        LOG.warn("{} {} failed after its answer began", ctx.method(), ctx.path());
+      } else {
+        say(ctx, problem);
+      }
+    } catch (RuntimeException over) {
+      // The server has taken the request back: there is nobody left to answer, and a failure here
+      // would be answered by this again.
+      LOG.warn("a request failed after it was over: {}", problem.detail(), over);
+    }
+  }
+
+  private void say(Context ctx, Problem problem) {
     ctx.status(problem.status());
     if (ctx.path().startsWith("/api")) {
       ctx.result(Json.write(problem)).contentType(Problem.MEDIA_TYPE);
