@@ -73,7 +73,7 @@ final class Effect {
     } else if (what instanceof Happening.Finished) {
       finish();
     } else if (what instanceof Happening.Abandoned) {
-      end(Phase.ABANDONED);
+      end(Phase.ABANDONED, event.occurredAt());
     }
     // Readings, notes, gaps and missed cues move nothing: they are read from the events.
   }
@@ -97,7 +97,7 @@ final class Effect {
     Instant said = later(event.occurredAt(), earliest);
     Instant poured = later(moment == Moment.POUR ? said : said.minus(pourIn), earliest);
     Instant left = leavePrevious(poured);
-    mark = new Mark(said, mark.how(), mark.by());
+    mark = new Mark(later(said, left), mark.how(), mark.by());
     StepMarks marks = StepMarks.NONE.withExtra(steps.get(index).extra());
     marks =
         moment == Moment.POUR
@@ -109,21 +109,28 @@ final class Effect {
     waitBefore.remove(index);
   }
 
-  /** The bath before is over by the next pour; returns the earliest moment that pour can have. */
+  /**
+   * The bath before is over by the next pour (or by hanging the film), whatever the plan wrote for
+   * later; returns the earliest moment that can have.
+   */
   private Instant leavePrevious(Instant nextPour) {
     StepMarks marks = steps.get(current);
     Placement.Moments expected = Placement.of(before, Instant.EPOCH).steps().get(current);
-    if (marks.full().isEmpty()) {
+    if (marks.full().isEmpty() || plannedAfter(marks.full(), nextPour)) {
       Instant full = earlier(expected.full(), nextPour);
       marks = marks.withFull(Mark.inferred(full, event));
     }
-    if (marks.drain().isEmpty()) {
+    if (marks.drain().isEmpty() || plannedAfter(marks.drain(), nextPour)) {
       Instant full = marks.full().map(Mark::at).orElse(nextPour);
       Instant drain = nextPour.minus(before.plan().step(current).drainLead());
-      marks = marks.withDrain(Mark.inferred(drain.isBefore(full) ? full : drain, event));
+      marks = marks.withDrain(Mark.inferred(later(drain, full), event));
     }
     change(current, marks);
     return marks.drain().map(Mark::at).orElse(nextPour);
+  }
+
+  private static boolean plannedAfter(Optional<Mark> mark, Instant moment) {
+    return mark.filter(one -> !one.pressed() && one.at().isAfter(moment)).isPresent();
   }
 
   private void drain() {
@@ -148,16 +155,14 @@ final class Effect {
   }
 
   private void finish() {
-    StepMarks marks = steps.get(current);
-    if (marks.full().isEmpty() || marks.drain().isEmpty()) {
-      leavePrevious(event.occurredAt());
-    }
-    end(Phase.FINISHED);
+    Instant poured = steps.get(current).pour().map(Mark::at).orElse(event.occurredAt());
+    Instant said = later(event.occurredAt(), poured);
+    end(Phase.FINISHED, later(said, leavePrevious(said)));
   }
 
-  private void end(Phase last) {
+  private void end(Phase last, Instant at) {
     phase = last;
-    endedAt = Optional.of(event.occurredAt());
+    endedAt = Optional.of(at);
     waitBefore.clear();
   }
 
@@ -195,7 +200,9 @@ final class Effect {
 
   /**
    * Without the event taken back, and without what the conductor wrote since because of it: it will
-   * write again what is due in the state that remains.
+   * write again what is due in the state that remains. What was only noted stays noted: a second
+   * press must not do what the first one was taken back for. What was applied is not asked about
+   * again: its question was answered when it happened.
    */
   private static RunState takeBack(RunState before, RunEvent undo, String target) {
     long since = before.event(target).map(RunEvent::sequence).orElse(Long.MAX_VALUE);
@@ -206,34 +213,25 @@ final class Effect {
         gone.add(event.id());
       }
     }
-    RunState state = RunState.ready(before.plan());
+    RunState state = RunState.readyWithout(before.plan(), gone);
     for (RunEvent event : before.events()) {
-      Outcome outcome =
-          gone.contains(event.id()) || event.what() instanceof Happening.Undone
-              ? new Outcome.Applied()
-              : Judge.of(state, event);
-      if (outcome instanceof Outcome.Applied && counts(event, gone)) {
-        state = of(state, event);
-      } else if (outcome instanceof Outcome.Applied) {
-        state = kept(state, event);
-      } else {
-        state = state.with(event, outcome);
-      }
+      state = again(before, state, event);
     }
-    return new RunState(
-        state.plan(),
-        state.phase(),
-        state.current(),
-        state.steps(),
-        state.waitBefore(),
-        state.endedAt(),
-        state.appended(undo),
-        state.notedBecause(),
-        gone);
+    return kept(state, undo);
   }
 
-  private static boolean counts(RunEvent event, Set<String> gone) {
-    return !gone.contains(event.id()) && !(event.what() instanceof Happening.Undone);
+  /** One event of a run from which something was taken back. */
+  private static RunState again(RunState before, RunState state, RunEvent event) {
+    String noted = before.notedBecause().get(event.id());
+    if (noted != null) {
+      return state.with(event, new Outcome.Noted(noted));
+    }
+    if (state.takenBack().contains(event.id()) || event.what() instanceof Happening.Undone) {
+      return kept(state, event);
+    }
+    Outcome outcome = Judge.of(state, event);
+    boolean holds = outcome instanceof Outcome.Applied || outcome instanceof Outcome.Asks;
+    return holds ? of(state, event) : state.with(event, outcome);
   }
 
   private static RunState kept(RunState state, RunEvent event) {

@@ -57,6 +57,9 @@ public final class Judge {
     if (what instanceof Happening.ReadingTaken reading) {
       return ReadingRules.taken(state, event, reading);
     }
+    if (what instanceof Happening.CueMissed missed) {
+      return missed(state, missed);
+    }
     if (what instanceof Happening.Mishap mishap) {
       return TimeRules.mishap(state, event, mishap);
     }
@@ -92,6 +95,13 @@ public final class Judge {
       return sameKey && !apart.isNegative() && apart.compareTo(DOUBLE_PRESS) < 0;
     }
     return false;
+  }
+
+  /** A cue is missed once, however many say so. */
+  private static Outcome missed(RunState state, Happening.CueMissed missed) {
+    return state.applied().stream().anyMatch(event -> event.what().equals(missed))
+        ? new Outcome.Noted("it is known that this cue was missed")
+        : new Outcome.Applied();
   }
 
   private static Outcome worded(String text, String otherwise) {

@@ -46,6 +46,11 @@ public record RunState(
 
   /** Before anything happened. */
   public static RunState ready(RunPlan plan) {
+    return readyWithout(plan, Set.of());
+  }
+
+  /** The same for a fold that leaves out the events of these ids. */
+  static RunState readyWithout(RunPlan plan, Set<String> takenBack) {
     return new RunState(
         plan,
         Phase.READY,
@@ -55,7 +60,7 @@ public record RunState(
         Optional.empty(),
         List.of(),
         Map.of(),
-        Set.of());
+        takenBack);
   }
 
   /** The fold over stored events, in the order of their sequence numbers. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.source.Standing;
@@ -54,6 +55,22 @@ class StepTest {
         .contains(Duration.ofMinutes(12));
     assertThat(LongestTime.of(StepKind.WASH, Duration.ofMinutes(10)))
         .contains(Duration.ofMinutes(60));
+  }
+
+  /** Judgements of this program, written down in decision 32. */
+  @ParameterizedTest
+  @CsvSource({
+    "rinse, 30, 120",
+    "developer bath B, 240, 480",
+    "monobath, 360, 720",
+    "wash aid, 120, 240",
+    "bleach, 390, 780",
+    "stabiliser, 60, 120",
+    "rinse, 180, 180"
+  })
+  void theOtherLimitsAreTheOnesDecided(String kind, long seconds, long most) {
+    assertThat(LongestTime.of(StepKind.fromWord(kind), Duration.ofSeconds(seconds)))
+        .contains(Duration.ofSeconds(most));
   }
 
   @Test

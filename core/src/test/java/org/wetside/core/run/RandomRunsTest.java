@@ -4,89 +4,105 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashSet;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.wetside.core.process.AfterUse;
-import org.wetside.core.process.AgitationSchedule;
+import org.wetside.core.process.Act;
 import org.wetside.core.process.Cue;
-import org.wetside.core.process.CueSheet;
-import org.wetside.core.process.Light;
-import org.wetside.core.process.LongestTime;
-import org.wetside.core.process.Step;
-import org.wetside.core.process.StepKind;
 import org.wetside.core.quantity.Temperature;
-import org.wetside.core.source.Standing;
 
-/** Random hands and screens; after every event what must always hold is looked at. */
+/** Random hands, screens and outages; after every event what must always hold is looked at. */
 class RandomRunsTest {
-  private static final Instant START = Instant.parse("2026-01-14T19:00:00Z");
-  private static final int RUNS = 60;
+  private static final int RUNS = 20;
   private static final int EVENTS = 80;
+
+  /** Folding everything anew costs the square of the length: after every so many events. */
+  private static final int FOLD_EVERY = 10;
+
+  /** What may come once or not at all in a step, as its time is changed. */
+  private static final Set<Act> WITHIN_A_STEP = Set.of(Act.AGITATE, Act.TAP, Act.REST, Act.READ);
+
+  /** Events that say something and move nothing. */
+  private static final Set<EventKind> WORDS =
+      Set.of(
+          EventKind.READING_TAKEN,
+          EventKind.NOTE,
+          EventKind.GAP,
+          EventKind.CUE_MISSED,
+          EventKind.MISHAP);
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void whatMustHoldHoldsAfterEveryEvent(long seed) {
     Random random = new Random(seed);
-    int applied = 0;
-    for (int run = 0; run < RUNS; run++) {
-      applied += oneRun(random);
+    for (int i = 0; i < RUNS; i++) {
+      oneRun(random, new EnumMap<>(EventKind.class));
     }
-    assertThat(applied).isGreaterThan(RUNS * 10);
   }
 
-  private static int oneRun(Random random) {
-    RunPlan plan = new RunPlan(steps(), List.of());
-    RunState state = RunState.ready(plan);
-    Instant now = START;
-    int applied = 0;
+  /** Otherwise the test above would hold because nothing happened. */
+  @Test
+  void everyKindOfEventIsAppliedManyTimes() {
+    Map<EventKind, Integer> applied = new EnumMap<>(EventKind.class);
+    Random random = new Random(26);
+    for (int i = 0; i < 6 * RUNS; i++) {
+      oneRun(random, applied);
+    }
+    for (EventKind kind : EventKind.values()) {
+      assertThat(applied.getOrDefault(kind, 0)).as(kind.word()).isGreaterThan(10);
+    }
+  }
+
+  @Tag("long")
+  @Test
+  void whatMustHoldHoldsForAVeryLongTime() {
+    for (long seed = 1000; seed < 1060; seed++) {
+      whatMustHoldHoldsAfterEveryEvent(seed);
+    }
+  }
+
+  private static void oneRun(Random random, Map<EventKind, Integer> applied) {
+    HandLedRun run = new HandLedRun();
     for (int i = 0; i < EVENTS; i++) {
-      now = now.plusMillis(random.nextInt(60_000));
-      state = planUpTo(state, now);
-      RunEvent event = event(state, random, now, i);
-      Outcome outcome = Judge.of(state, event);
-      RunState before = state;
+      run.at(run.now().plusMillis(random.nextInt(60_000)));
+      RunState before = run.state();
+      List<Cue> cuesBefore = run.cues();
+      RunEvent event = event(run, random);
+      Outcome outcome = Judge.of(before, event);
       if (outcome instanceof Outcome.Applied || outcome instanceof Outcome.Noted) {
-        state = state.after(event);
-        applied += outcome instanceof Outcome.Applied ? 1 : 0;
+        run.storeOnly(event);
       }
-      mustHold(before, state, event, outcome);
+      if (outcome instanceof Outcome.Applied) {
+        applied.merge(event.kind(), 1, Integer::sum);
+      }
+      theRecordHolds(before, run.state(), event, outcome);
+      thePlanHolds(run);
+      noCueIsLostOrDoubled(run, before, cuesBefore, event, outcome);
+      run.at(run.now());
     }
-    return applied;
   }
 
-  /** As the conductor does: everything of the plan that is due is written. */
-  private static RunState planUpTo(RunState from, Instant now) {
-    RunState state = from;
-    Optional<Agenda.Due> due = Agenda.next(state);
-    while (due.isPresent() && !due.get().at().isAfter(now)) {
-      Agenda.Due next = due.get();
-      RunEvent event =
-          new RunEvent(
-              "plan-" + state.sequence(),
-              state.sequence() + 1,
-              next.step(),
-              next.what(),
-              Settled.moment(state, next.step(), next.at(), now),
-              now,
-              RunEvent.CONDUCTOR,
-              "");
-      assertThat(Judge.of(state, event)).isEqualTo(new Outcome.Applied());
-      state = state.after(event);
-      due = Agenda.next(state);
+  private static void theRecordHolds(
+      RunState before, RunState after, RunEvent event, Outcome outcome) {
+    if (after.sequence() % FOLD_EVERY == 0) {
+      assertThat(RunState.replay(after.plan(), after.events())).isEqualTo(after);
     }
-    return state;
-  }
-
-  private static void mustHold(RunState before, RunState after, RunEvent event, Outcome outcome) {
-    assertThat(RunState.replay(after.plan(), after.events())).isEqualTo(after);
-    for (int i = 0; i < after.events().size(); i++) {
-      assertThat(after.events().get(i).sequence()).isEqualTo(i + 1L);
+    List<RunEvent> events = after.events();
+    for (int i = 0; i < events.size(); i++) {
+      assertThat(events.get(i).sequence()).isEqualTo(i + 1L);
     }
+    assertThat(events.subList(0, before.events().size()))
+        .as("nothing stored is changed")
+        .isEqualTo(before.events());
     if (!Transitions.allows(before.phase(), event.kind())) {
       assertThat(outcome).isInstanceOf(Outcome.Refused.class);
     }
@@ -97,79 +113,107 @@ class RandomRunsTest {
     if (event.kind() != EventKind.UNDONE) {
       assertThat(after.current()).isGreaterThanOrEqualTo(before.current());
     }
-    Placement moments = Placement.of(after, START);
+    assertThat(after.endedAt().isPresent()).isEqualTo(after.phase().over());
+    if (after.phase() == Phase.FINISHED) {
+      assertThat(after.steps())
+          .as("whatever was pressed, every bath of a finished run has its moments")
+          .allMatch(marks -> marks.pour().isPresent() && marks.drain().isPresent());
+    }
+  }
+
+  private static void thePlanHolds(HandLedRun run) {
+    RunState state = run.state();
     Instant last = Instant.MIN;
-    for (int i = 0; i < moments.steps().size(); i++) {
-      Placement.Moments at = moments.steps().get(i);
-      assertThat(at.begin()).isAfterOrEqualTo(last);
-      assertThat(at.end()).isAfterOrEqualTo(at.begin());
-      last = at.begin();
-      boolean developer = after.plan().step(i).kind().developing();
-      if (developer) {
-        assertThat(after.steps().get(i).extra()).isLessThanOrEqualTo(Duration.ZERO);
-        assertThat(after.phase() == Phase.WAITING && after.current() == i).isFalse();
+    List<Placement.Moments> moments = run.moments().steps();
+    for (int i = 0; i < moments.size(); i++) {
+      Placement.Moments at = moments.get(i);
+      assertThat(List.of(last, at.begin(), at.full(), at.drain(), at.end()))
+          .isSortedAccordingTo(Instant::compareTo);
+      last = at.end();
+      if (state.plan().step(i).kind().developing()) {
+        assertThat(state.steps().get(i).extra()).isLessThanOrEqualTo(Duration.ZERO);
+        assertThat(state.phase() == Phase.WAITING && state.current() == i).isFalse();
       }
     }
-    Set<String> ids = new HashSet<>();
-    for (Cue cue : CueSheet.along(moments.offsets(after.plan()), "")) {
-      assertThat(ids.add(cue.id())).as("cue " + cue.id() + " once").isTrue();
+  }
+
+  /** Every cue is once on the sheet: past, missed, or still to come. */
+  private static void noCueIsLostOrDoubled(
+      HandLedRun run, RunState before, List<Cue> cuesBefore, RunEvent event, Outcome outcome) {
+    List<Cue> cues = run.cues();
+    assertThat(cues).extracting(Cue::id).doesNotHaveDuplicates();
+    int steps = before.steps().size();
+    assertThat(cues).filteredOn(cue -> cue.act() == Act.POUR).hasSize(steps);
+    assertThat(cues).filteredOn(cue -> cue.act() == Act.DRAIN).hasSize(steps);
+    assertThat(cues).filteredOn(cue -> cue.act() == Act.HANG).hasSize(1);
+    List<String> missed =
+        run.state().applied().stream()
+            .filter(one -> one.what() instanceof Happening.CueMissed)
+            .map(one -> ((Happening.CueMissed) one.what()).cue())
+            .toList();
+    assertThat(missed).as("missed once, however often it is said").doesNotHaveDuplicates();
+
+    boolean words = WORDS.contains(event.kind()) && !givesNewTime(event);
+    if (words || !(outcome instanceof Outcome.Applied)) {
+      assertThat(cues).as("%s moves nothing", event.what()).isEqualTo(cuesBefore);
+    } else {
+      Set<String> now = cues.stream().map(Cue::id).collect(Collectors.toSet());
+      Set<Integer> changed =
+          Stream.of(event.step(), before.current(), run.state().current())
+              .collect(Collectors.toSet());
+      assertThat(cuesBefore)
+          .as("none is lost by %s", event.what())
+          .filteredOn(cue -> !now.contains(cue.id()))
+          .allMatch(cue -> WITHIN_A_STEP.contains(cue.act()))
+          .allMatch(cue -> changed.contains(cue.step()) || event.kind() == EventKind.UNDONE);
     }
   }
 
-  private static RunEvent event(RunState state, Random random, Instant now, int number) {
-    int step = Math.max(0, Math.min(3, state.current() + random.nextInt(3) - 1));
-    String screen = random.nextBoolean() ? "laptop" : "phone";
-    return new RunEvent(
-        "sent-" + number,
-        state.sequence() + 1,
-        step,
-        happening(state, random, screen),
-        Settled.moment(state, step, now.minusMillis(random.nextInt(2_000)), now),
-        now,
-        screen,
-        "");
+  private static boolean givesNewTime(RunEvent event) {
+    return event.what() instanceof Happening.Mishap mishap && mishap.newTime().isPresent();
   }
 
-  private static Happening happening(RunState state, Random random, String screen) {
+  private static RunEvent event(HandLedRun run, Random random) {
+    String screen = random.nextBoolean() ? "laptop" : "phone";
+    Happening what = happening(run, random, screen);
+    boolean next = what instanceof Happening.WaitWithdrawn;
+    int near = run.state().current() + (next ? 1 : random.nextInt(3) - 1);
+    int step = Math.max(0, Math.min(3, near));
+    Instant said = run.now().minusMillis(random.nextInt(2_000));
+    return run.sent(screen, step, what, "", said);
+  }
+
+  private static Happening happening(HandLedRun run, Random random, String screen) {
     Temperature read = Temperature.ofCelsius(15 + random.nextInt(12));
     boolean yes = random.nextBoolean();
-    return switch (random.nextInt(14)) {
+    Duration some = Duration.ofSeconds(1 + random.nextInt(200));
+    return switch (random.nextInt(22)) {
       case 0, 1 -> new Happening.Started(List.of(), true);
       case 2, 3 -> new Happening.StepBegun(Moment.FULL, Origin.PRESSED, yes);
       case 4 -> new Happening.StepBegun(Moment.POUR, Origin.PRESSED, yes);
       case 5 -> new Happening.StepDrained(Origin.PRESSED, yes);
-      case 6 -> new Happening.Lengthened(Duration.ofSeconds(1 + random.nextInt(200)), "slow");
-      case 7 -> new Happening.CutShort(Duration.ofSeconds(1 + random.nextInt(60)), "", yes);
+      case 6 -> new Happening.Lengthened(some, "slow");
+      case 7 -> new Happening.CutShort(some.dividedBy(4), "", yes);
       case 8 -> new Happening.WaitAsked();
-      case 9 -> new Happening.WaitWithdrawn();
+      case 9, 19, 20 -> new Happening.WaitWithdrawn();
       case 10 -> new Happening.ReadingTaken("2", read, read, yes);
       case 11 -> new Happening.Note("words");
       case 12 -> new Happening.Mishap("not agitated", "", Optional.empty());
+      case 13 -> new Happening.Mishap("too warm", "", Optional.of(some.plusSeconds(300)));
+      case 14 -> new Happening.WaitingBegun(Origin.PRESSED);
+      case 15 -> new Happening.Gap(run.now().minus(some), run.now(), Duration.ZERO);
+      case 16 -> new Happening.CueMissed(anyCue(run, random));
+      case 17 -> new Happening.Finished(Origin.PRESSED);
+      case 18 ->
+          random.nextInt(6) == 0 ? new Happening.Abandoned("it leaks") : new Happening.WaitAsked();
       default ->
-          new Happening.Undone(UndoRules.lastOf(state, screen).map(RunEvent::id).orElse("nothing"));
+          new Happening.Undone(
+              UndoRules.lastOf(run.state(), screen).map(RunEvent::id).orElse("nothing"));
     };
   }
 
-  private static List<Step> steps() {
-    return List.of(
-        step(StepKind.DEVELOPER, 540), step(StepKind.STOP_BATH, 30),
-        step(StepKind.FIXER, 300), step(StepKind.WASH, 300));
-  }
-
-  private static Step step(StepKind kind, long seconds) {
-    Duration time = Duration.ofSeconds(seconds);
-    return new Step(
-        kind,
-        Optional.empty(),
-        Optional.of(time),
-        Step.POUR_IN,
-        Step.DRAIN_LEAD,
-        AgitationSchedule.continuous(),
-        Optional.empty(),
-        AfterUse.discard(),
-        Light.DARK,
-        LongestTime.of(kind, time),
-        Standing.COMMON_PRACTICE,
-        "");
+  private static String anyCue(HandLedRun run, Random random) {
+    List<Cue> cues = run.cues();
+    return cues.get(random.nextInt(cues.size())).id();
   }
 }
