@@ -14,6 +14,11 @@ import org.wetside.app.home.ServerAddress;
  * @param <V> the view record, the same from both
  */
 abstract class HomeCommand<V> extends ViewCommand<V> {
+  /** The answer when the question needs nothing that a home holds; empty for most commands. */
+  Optional<V> answerAnywhere() {
+    return Optional.empty();
+  }
+
   /** Asks the use case in this process. */
   abstract V answerHere(Wetside wetside);
 
@@ -30,6 +35,10 @@ abstract class HomeCommand<V> extends ViewCommand<V> {
 
   @Override
   final V answer() {
+    return answerAnywhere().orElseGet(this::answerAtHome);
+  }
+
+  private V answerAtHome() {
     Home home = home();
     Optional<ServerAddress> server = ServerAddress.read(home);
     if (server.isPresent()) {

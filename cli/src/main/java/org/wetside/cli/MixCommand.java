@@ -1,8 +1,12 @@
 package org.wetside.cli;
 
 import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.Wetside;
 import org.wetside.app.mixing.Mix;
+import org.wetside.core.bath.StockMinimum;
 import org.wetside.core.quantity.Units;
 import org.wetside.web.mixing.CautionView;
 import org.wetside.web.mixing.MixQuery;
@@ -13,7 +17,7 @@ import picocli.CommandLine.Parameters;
 
 /** {@code wetside mix 1+31 --total 256mL}. */
 @Command(name = "mix", description = "Say how much concentrate and how much water to measure out.")
-final class MixCommand extends ViewCommand<MixView> {
+final class MixCommand extends HomeCommand<MixView> {
   @Parameters(paramLabel = "DILUTION", description = "for example 1+31 or stock")
   @Nullable String dilution;
 
@@ -38,11 +42,37 @@ final class MixCommand extends ViewCommand<MixView> {
       description = "the maker's minimum of stock for one roll, for example 6mL")
   @Nullable String minimum;
 
+  /** Only a named developer has a minimum in the home's book. */
   @Override
-  MixView answer() {
+  Optional<MixView> answerAnywhere() {
+    return of == null || minimum != null
+        ? Optional.of(answer(developer -> Optional.empty()))
+        : Optional.empty();
+  }
+
+  @Override
+  MixView answerHere(Wetside wetside) {
+    return answer(wetside.keepMinimum()::find);
+  }
+
+  private MixView answer(Function<String, Optional<StockMinimum>> book) {
     return MixView.of(
-        new Mix().answer(new MixQuery(dilution, total, of, rolls, minimum).question()),
+        new Mix().answer(new MixQuery(dilution, total, of, rolls, minimum).question(book)),
         Units.METRIC);
+  }
+
+  @Override
+  ServerRequest request() {
+    return ServerRequest.get("/api/mix")
+        .with("dilution", dilution)
+        .with("total", total)
+        .with("of", of)
+        .with("rolls", rolls);
+  }
+
+  @Override
+  Class<MixView> view() {
+    return MixView.class;
   }
 
   @Override

@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetside.app.Wetside;
+import org.wetside.core.quantity.Volume;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -134,5 +137,27 @@ class MixingCommandsTest {
     assertThat(none.exitCode()).isEqualTo(ExitCode.NO_ANSWER);
     Typed missing = Typed.of("drift", "--readings", folder.resolve("no.csv").toString());
     assertThat(missing.exitCode()).isEqualTo(ExitCode.NOT_DONE);
+  }
+
+  @Test
+  void aMinimumTypedFromALeafletIsKnownToTheCommand(@TempDir Path home) {
+    String[] asked = {
+      "--home",
+      home.toString(),
+      "mix",
+      "1+3",
+      "--total",
+      "600mL",
+      "--of",
+      "Millrace",
+      "--rolls",
+      "2"
+    };
+    assertThat(Typed.of(asked).out()).contains("minimum of stock per roll is not on file");
+    try (Wetside wetside = Wetside.open(home, Clock.systemUTC())) {
+      wetside.keepMinimum().put("Millrace", Volume.ofMillilitres(70), "an invented leaflet");
+    }
+    assertThat(Typed.of(asked).out())
+        .contains("enough stock: 150 mL for a need of 140 mL", "published, an invented leaflet");
   }
 }

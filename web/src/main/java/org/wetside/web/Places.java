@@ -44,7 +44,7 @@ final class Places {
         new ProcessRoutes(wetside),
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),
-        new MixingRoutes(),
+        new MixingRoutes(wetside),
         new TimesRoutes(wetside),
         new TimesPageRoutes(wetside, pages),
         new DrawerRoutes(wetside, pages),

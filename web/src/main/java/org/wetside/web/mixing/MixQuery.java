@@ -1,6 +1,7 @@
 package org.wetside.web.mixing;
 
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.mixing.Mix;
 import org.wetside.core.bath.StockMinimum;
@@ -29,18 +30,21 @@ public record MixQuery(
   /**
    * The question in the types of the trade.
    *
+   * @param book the minimum of stock for a developer, where none was typed
    * @throws org.wetside.core.quantity.BadValueException when something typed is not understood
    */
-  public Mix.Question question() {
+  public Mix.Question question(Function<String, Optional<StockMinimum>> book) {
     Optional<UnitOfUse> film =
         Typed.maybe(rolls).map(text -> UnitOfUse.ofRolls(Typed.number("rolls", text, "2 or 0.75")));
-    Optional<StockMinimum> stated = Typed.maybe(minimum).map(MixQuery::stated);
+    Optional<String> named = Typed.maybe(of);
+    Optional<StockMinimum> least =
+        Typed.maybe(minimum).map(MixQuery::stated).or(() -> named.flatMap(book));
     return new Mix.Question(
         Dilution.parse(Typed.required("dilution", dilution, "1+31")),
         Volume.parse(Typed.required("total to mix", total, "256mL")),
-        Typed.maybe(of),
+        named,
         film,
-        stated);
+        least);
   }
 
   private static StockMinimum stated(String text) {

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.Wetside;
 import org.wetside.app.mixing.DriftReadings;
 import org.wetside.app.mixing.Mix;
 import org.wetside.app.mixing.PredictDrift;
@@ -19,6 +20,13 @@ import org.wetside.web.api.Json;
 
 /** {@code GET /api/mix}, {@code GET /api/temper}, {@code POST /api/drift}. */
 public final class MixingRoutes implements Routes {
+  private final Wetside wetside;
+
+  /** Over one open home, for the minima typed into it. */
+  public MixingRoutes(Wetside wetside) {
+    this.wetside = wetside;
+  }
+
   @Override
   public void register(RoutesConfig routes) {
     routes.get("/api/mix", ctx -> ctx.json(mix(ctx)));
@@ -26,7 +34,7 @@ public final class MixingRoutes implements Routes {
     routes.post("/api/drift", ctx -> ctx.json(drift(ctx)));
   }
 
-  private static MixView mix(Context ctx) {
+  private MixView mix(Context ctx) {
     MixQuery query =
         new MixQuery(
             ctx.queryParam("dilution"),
@@ -34,7 +42,7 @@ public final class MixingRoutes implements Routes {
             ctx.queryParam("of"),
             ctx.queryParam("rolls"),
             ctx.queryParam("minimum"));
-    return MixView.of(new Mix().answer(query.question()), Units.METRIC);
+    return MixView.of(new Mix().answer(query.question(wetside.keepMinimum()::find)), Units.METRIC);
   }
 
   private static TemperView temper(Context ctx) {
