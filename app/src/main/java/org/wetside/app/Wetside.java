@@ -22,6 +22,8 @@ import org.wetside.app.plan.KeepTonight;
 import org.wetside.app.plan.ListLoads;
 import org.wetside.app.plan.MakeLoad;
 import org.wetside.app.process.FindProcess;
+import org.wetside.app.process.KeepProcess;
+import org.wetside.app.process.RemoveProcess;
 import org.wetside.app.process.ShowCues;
 import org.wetside.app.shelf.AddBottle;
 import org.wetside.app.shelf.ChangeBottle;
@@ -214,6 +216,16 @@ public final class Wetside implements AutoCloseable {
   /** The processes there are. */
   public FindProcess findProcess() {
     return new FindProcess(this::database);
+  }
+
+  /** Keeps processes of the user's own. */
+  public KeepProcess keepProcess() {
+    return new KeepProcess(this::database, clock);
+  }
+
+  /** Removes a process of the user's own. */
+  public RemoveProcess removeProcess() {
+    return new RemoveProcess(this::database);
   }
 
   /** The cues of a process or a load. */

@@ -27,15 +27,16 @@ final class CuesCommand extends HomeCommand<CuesView> {
 
   @Override
   CuesView answerHere(Wetside wetside) {
-    return CuesView.of(new CuesQuery(what, development).answer(wetside.showCues()));
+    return CuesView.of(CuesQuery.typed(what, development).answer(wetside.showCues()));
   }
 
   @Override
   ServerRequest request() {
-    boolean load = what != null && what.strip().matches("\\d+");
+    CuesQuery query = CuesQuery.typed(what, development);
     return ServerRequest.get("/api/cues")
-        .with(load ? "load" : "process", what)
-        .with("development", development);
+        .with("process", query.process())
+        .with("load", query.load())
+        .with("development", query.development());
   }
 
   @Override

@@ -133,6 +133,12 @@ public final class Runs {
         load);
   }
 
+  /** The newest run of a load, given up or not. */
+  public Optional<Long> newestOfLoad(long load) {
+    return session.first(
+        "SELECT id FROM run WHERE load_id = ? ORDER BY id DESC", row -> row.whole("id"), load);
+  }
+
   /** The runs a roll was in, newest first. */
   public List<Long> ofRoll(String number) {
     return session.list(

@@ -16,7 +16,7 @@ import org.wetside.web.page.UnitsRoutes;
 import org.wetside.web.plan.LoadApiRoutes;
 import org.wetside.web.plan.LoadRoutes;
 import org.wetside.web.plan.PlanRoutes;
-import org.wetside.web.process.ProcessRoutes;
+import org.wetside.web.process.ProcessApiRoutes;
 import org.wetside.web.rolls.RollsRoutes;
 import org.wetside.web.shelf.BottleApi;
 import org.wetside.web.shelf.MixRoutes;
@@ -41,7 +41,7 @@ final class Places {
         new ShelfRoutes(wetside, pages),
         new BottleApi(wetside),
         new EquipmentRoutes(wetside, pages),
-        new ProcessRoutes(wetside),
+        new ProcessApiRoutes(wetside),
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),
         new MixingRoutes(wetside),

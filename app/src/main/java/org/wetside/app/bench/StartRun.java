@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.app.CannotDoException;
+import org.wetside.app.process.FindProcess;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.LoadState;
 import org.wetside.core.plan.Roll;
@@ -17,11 +18,9 @@ import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.Hands;
 import org.wetside.core.run.RollInTank;
 import org.wetside.core.run.RunCard;
-import org.wetside.reference.BuiltInProcesses;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
 import org.wetside.store.Loads;
-import org.wetside.store.Processes;
 import org.wetside.store.Rolls;
 import org.wetside.store.Runs;
 import org.wetside.store.Session;
@@ -83,7 +82,8 @@ public final class StartRun {
     if (load.state() != LoadState.PLANNED) {
       throw new CannotDoException("load " + id + " is " + load.state().word());
     }
-    FilmProcess process = process(session, load.process()).withDevelopment(load.time().time());
+    FilmProcess process =
+        FindProcess.in(session, load.process()).withDevelopment(load.time().time());
     Hands hands = LearnedHands.with(session, load.tank());
     LoadSteps steps = LoadSteps.of(load, process, new Bottles(session), hands);
     List<RollInTank> rolls = rolls(session, load);
@@ -105,13 +105,6 @@ public final class StartRun {
             Optional.of(load.fill()),
             now);
     return new Runs(session).add(card, steps.steps(), taken).id();
-  }
-
-  private static FilmProcess process(Session session, String slug) {
-    return new Processes(session)
-        .find(slug)
-        .or(() -> BuiltInProcesses.all().stream().filter(p -> p.slug().equals(slug)).findFirst())
-        .orElseThrow(() -> new BadValueException("process", slug, "there is no such process"));
   }
 
   private static List<RollInTank> rolls(Session session, Load load) {

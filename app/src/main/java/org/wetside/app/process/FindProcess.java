@@ -2,6 +2,7 @@ package org.wetside.app.process;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.wetside.core.process.FilmProcess;
@@ -9,8 +10,9 @@ import org.wetside.core.quantity.BadValueException;
 import org.wetside.reference.BuiltInProcesses;
 import org.wetside.store.Database;
 import org.wetside.store.Processes;
+import org.wetside.store.Session;
 
-/** The processes there are: the built-in ones and the user's own. */
+/** The processes there are, in one place: the built-in ones first, then the user's own. */
 public final class FindProcess {
   private final Supplier<Database> database;
 
@@ -21,9 +23,7 @@ public final class FindProcess {
 
   /** The built-in ones, then the user's own by name. */
   public List<FilmProcess> all() {
-    List<FilmProcess> all = new ArrayList<>(BuiltInProcesses.all());
-    all.addAll(database.get().read(session -> new Processes(session).all()));
-    return all;
+    return database.get().read(FindProcess::all);
   }
 
   /**
@@ -32,21 +32,44 @@ public final class FindProcess {
    * @throws BadValueException when there is none of that short name, with those there are
    */
   public FilmProcess of(String slug) {
-    String wanted = slug.strip();
-    for (FilmProcess process : BuiltInProcesses.all()) {
-      if (process.slug().equals(wanted)) {
-        return process;
-      }
-    }
-    return database
-        .get()
-        .read(session -> new Processes(session).find(wanted))
+    return builtIn(slug)
+        .orElseGet(() -> database.get().<FilmProcess>read(session -> in(session, slug)));
+  }
+
+  /** One process; empty when there is none of that short name. */
+  public Optional<FilmProcess> find(String slug) {
+    return builtIn(slug)
+        .or(() -> database.get().read(session -> new Processes(session).find(slug.strip())));
+  }
+
+  /**
+   * One process, within a reading or transaction that is under way.
+   *
+   * @throws BadValueException when there is none of that short name, with those there are
+   */
+  public static FilmProcess in(Session session, String slug) {
+    return builtIn(slug)
+        .or(() -> new Processes(session).find(slug.strip()))
         .orElseThrow(
             () ->
                 new BadValueException(
                     "process",
                     slug,
                     "it must be one of "
-                        + all().stream().map(FilmProcess::slug).collect(Collectors.joining(", "))));
+                        + all(session).stream()
+                            .map(FilmProcess::slug)
+                            .collect(Collectors.joining(", "))));
+  }
+
+  /** The built-in one of that short name. */
+  static Optional<FilmProcess> builtIn(String slug) {
+    String wanted = slug.strip();
+    return BuiltInProcesses.all().stream().filter(one -> one.slug().equals(wanted)).findFirst();
+  }
+
+  private static List<FilmProcess> all(Session session) {
+    List<FilmProcess> all = new ArrayList<>(BuiltInProcesses.all());
+    all.addAll(new Processes(session).all());
+    return all;
   }
 }

@@ -5,14 +5,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.core.plan.Load;
+import org.wetside.core.plan.LoadState;
 import org.wetside.core.process.Cue;
 import org.wetside.core.process.CueSheet;
 import org.wetside.core.process.FilmProcess;
 import org.wetside.core.process.PlacedStep;
 import org.wetside.core.process.Timeline;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.run.RunCard;
 import org.wetside.store.Database;
 import org.wetside.store.Loads;
+import org.wetside.store.Runs;
+import org.wetside.store.Session;
 
 /** The cues along a process, or along a load, from the first pour to hanging. */
 public final class ShowCues {
@@ -46,18 +50,40 @@ public final class ShowCues {
   }
 
   /**
-   * Along a load.
+   * Along a load, as it is planned; once it is at the Bench, along the steps its run was opened
+   * with.
    *
+   * @param development stands in place of the load's own time; empty to keep that
    * @throws BadValueException when there is no such load
    */
-  public Cues of(long id) {
-    Load load =
-        database
-            .get()
-            .read(session -> new Loads(session).find(id))
-            .orElseThrow(
-                () -> new BadValueException("load", Long.toString(id), "there is no such load"));
-    return along(processes.of(load.process()).withDevelopment(load.time().time()), load.tank());
+  public Cues of(long id, Optional<Duration> development) {
+    return database
+        .get()
+        .read(
+            session -> {
+              Load load =
+                  new Loads(session)
+                      .find(id)
+                      .orElseThrow(
+                          () ->
+                              new BadValueException(
+                                  "load", Long.toString(id), "there is no such load"));
+              FilmProcess process = asRun(session, load);
+              return along(development.map(process::withDevelopment).orElse(process), load.tank());
+            });
+  }
+
+  private static FilmProcess asRun(Session session, Load load) {
+    Runs runs = new Runs(session);
+    Optional<Long> id =
+        load.state() == LoadState.PLANNED ? runs.ofLoad(load.id()) : runs.newestOfLoad(load.id());
+    Optional<RunCard> run = id.flatMap(runs::find);
+    return run.map(
+            card ->
+                new FilmProcess(
+                    card.process(), card.processName(), "", false, runs.steps(card.id())))
+        .orElseGet(
+            () -> FindProcess.in(session, load.process()).withDevelopment(load.time().time()));
   }
 
   private static Cues along(FilmProcess process, String tank) {

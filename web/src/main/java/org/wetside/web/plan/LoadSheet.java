@@ -15,6 +15,7 @@ import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.StockRequirement;
 import org.wetside.core.bath.WorkingSolution;
 import org.wetside.core.plan.Load;
+import org.wetside.core.process.PlacedStep;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Units;
@@ -46,14 +47,8 @@ final class LoadSheet {
   LoadPage page(Sheet sheet) {
     ZoneId zone = wetside.clock().getZone();
     Instant now = wetside.clock().instant();
-    Duration length =
-        EveningLoad.of(
-                "",
-                load.tank(),
-                wetside.findProcess().of(load.process()),
-                load.time().time(),
-                Instant.EPOCH)
-            .length();
+    List<PlacedStep> steps = wetside.showCues().of(load.id(), Optional.empty()).steps();
+    Duration length = steps.get(steps.size() - 1).end();
     LoadLine line =
         new LoadLines(wetside, zone, units)
             .of(Long.toString(load.id()), load, now, now.plus(length));

@@ -1,6 +1,6 @@
 /**
- * Processes and cues over HTTP. In: short names and times. Out: view records. Open {@link
- * org.wetside.web.process.ProcessRoutes} first.
+ * Processes and cues: pages, HTTP, view records. In: short names, times, processes as they are
+ * typed. Out: view records and pages. Open {@link org.wetside.web.process.ProcessApiRoutes} first.
  */
 @NullMarked
 package org.wetside.web.process;

@@ -1,0 +1,5 @@
+/** Own processes on a real database. */
+@NullMarked
+package org.wetside.app.process;
+
+import org.jspecify.annotations.NullMarked;
