@@ -7,6 +7,8 @@ import org.wetside.web.bench.RunRoutes;
 import org.wetside.web.drawer.DrawerRoutes;
 import org.wetside.web.drawer.RollPageRoutes;
 import org.wetside.web.equipment.EquipmentRoutes;
+import org.wetside.web.equipment.TankApi;
+import org.wetside.web.equipment.ThermometerApi;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.negatives.NegativesRoutes;
@@ -42,6 +44,8 @@ final class Places {
         new BottleApi(wetside),
         new EquipmentRoutes(wetside, pages),
         new ProcessApiRoutes(wetside),
+        new TankApi(wetside),
+        new ThermometerApi(wetside),
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),
         new MixingRoutes(wetside),

@@ -4,10 +4,15 @@ import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import io.javalin.router.Endpoint;
 import java.net.URI;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicReference;
 import org.wetside.app.Wetside;
 import org.wetside.web.api.Json;
+import org.wetside.web.contract.ContractRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.StaticFiles;
 
@@ -32,13 +37,16 @@ public final class WebServer implements AutoCloseable {
   public static WebServer start(Wetside wetside, WebOptions options) {
     StaticFiles files = new StaticFiles();
     Pages pages = new Pages(files, options.demo());
-    List<Routes> places = Places.of(wetside, pages);
+    AtomicReference<Javalin> itself = new AtomicReference<>();
+    List<Routes> places = new ArrayList<>(Places.of(wetside, pages));
+    places.add(new ContractRoutes(() -> registered(Objects.requireNonNull(itself.get()))));
     Javalin server =
         Javalin.create(
             config -> {
               configure(config, options);
               register(config.routes, files, pages, places);
             });
+    itself.set(server);
     return new WebServer(server.start(), places);
   }
 
@@ -50,6 +58,18 @@ public final class WebServer implements AutoCloseable {
   /** Where a browser on this machine finds it. */
   public URI address() {
     return URI.create("http://localhost:" + port() + "/");
+  }
+
+  /** Every route there is, pages and interface. */
+  List<Endpoint> registered() {
+    return registered(server);
+  }
+
+  private static List<Endpoint> registered(Javalin server) {
+    return server.unsafe.internalRouter.allHttpHandlers().stream()
+        .map(one -> one.endpoint)
+        .filter(one -> one.method.isHttpMethod())
+        .toList();
   }
 
   /** Stops listening; requests under way are answered first. */

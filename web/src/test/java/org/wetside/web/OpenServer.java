@@ -1,5 +1,6 @@
 package org.wetside.web;
 
+import io.javalin.router.Endpoint;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -8,6 +9,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import org.wetside.app.Wetside;
 
 /** A real server over a real home on a free port, for tests that ask it by HTTP. */
@@ -25,6 +27,11 @@ public final class OpenServer implements AutoCloseable {
   /** The open home. */
   public Wetside wetside() {
     return wetside;
+  }
+
+  /** Every route it has registered. */
+  List<Endpoint> routes() {
+    return server.registered();
   }
 
   /** The whole address of a path. */

@@ -3,6 +3,7 @@ package org.wetside.web.bench;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.sse.SseHandler;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
@@ -16,9 +17,11 @@ import org.wetside.reference.Mishaps;
 import org.wetside.web.Routes;
 import org.wetside.web.api.Json;
 import org.wetside.web.api.Problem;
+import org.wetside.web.contract.Operation;
 
 /** The interface of the runs: {@code /api/runs…} and {@code /api/now}. */
 public final class RunRoutes implements Routes {
+  private static final String ONE = "/api/runs/{run}";
   private static final int MOST_LISTED = 100;
 
   private final Wetside wetside;
@@ -34,20 +37,36 @@ public final class RunRoutes implements Routes {
 
   @Override
   public void register(RoutesConfig routes) {
-    routes.get("/api/now", ctx -> ctx.json(new NowView(now())));
-    routes.post("/api/runs", this::open);
-    routes.get("/api/runs", ctx -> ctx.json(list()));
-    routes.get("/api/runs/{run}", ctx -> ctx.json(look(number(ctx.pathParam("run")))));
-    routes.get(
-        "/api/runs/{run}/record",
-        ctx -> ctx.json(RecordView.of(wetside.bench().look(number(ctx.pathParam("run"))))));
-    routes.post("/api/runs/{run}/events", this::take);
-    routes.sse(
-        "/api/runs/{run}/stream",
-        screen -> {
-          long run = number(screen.ctx().pathParam("run"));
-          stream().add(run, screen);
-        });
+    routes.addEndpoint(
+        Operation.get("/api/now", "The server's moment, by which screens set their clock")
+            .answers(NowView.class, ctx -> new NowView(now())));
+    routes.addEndpoint(
+        Operation.post("/api/runs", "Bring a load to the Bench")
+            .creates(OpenBody.class, SnapshotView.class, this::open));
+    routes.addEndpoint(
+        Operation.get("/api/runs", "The newest hundred runs")
+            .answers(RunsView.class, ctx -> list()));
+    routes.addEndpoint(
+        Operation.get(ONE, "A run as it stands")
+            .answers(SnapshotView.class, ctx -> look(run(ctx))));
+    routes.addEndpoint(
+        Operation.get(ONE + "/record", "Everything that happened in a run")
+            .answers(RecordView.class, ctx -> RecordView.of(wetside.bench().look(run(ctx)))));
+    routes.addEndpoint(
+        Operation.post(ONE + "/events", "Say what happened; the same id again changes nothing")
+            .takes(EventBody.class)
+            .gives(HttpStatus.OK, AnswerView.class)
+            .gives(HttpStatus.CONFLICT, Problem.MEDIA_TYPE, NotTakenView.class)
+            .gives(HttpStatus.UNPROCESSABLE_CONTENT, Problem.MEDIA_TYPE, NotTakenView.class)
+            .handledBy(this::take));
+    routes.addEndpoint(
+        Operation.get(ONE + "/stream", "Server events: snapshot after each change, heartbeat")
+            .gives(
+                HttpStatus.OK,
+                "text/event-stream",
+                "snapshot with the run as it stands, its id the sequence; heartbeat with the"
+                    + " server's moment every 15 s")
+            .handledBy(new SseHandler(screen -> stream().add(run(screen.ctx()), screen))));
     routes.exception(
         NoSuchRunException.class,
         (missing, ctx) -> {
@@ -65,19 +84,45 @@ public final class RunRoutes implements Routes {
     }
   }
 
-  /** The server's moment. */
+  /**
+   * The server's moment.
+   *
+   * @param now in UTC
+   */
   public record NowView(String now) {}
 
-  /** The body that opens a run. */
+  /**
+   * The body that opens a run.
+   *
+   * @param load number of the load
+   */
   public record OpenBody(@Nullable Long load) {}
 
-  /** What became of an event, with the run after it. */
+  /**
+   * What became of an event, with the run after it.
+   *
+   * @param outcome applied, or noted when it changed nothing
+   * @param reason why it was only noted; may be empty
+   * @param snapshot the run as it stands now
+   */
   public record AnswerView(String outcome, String reason, SnapshotView snapshot) {}
 
-  /** The newest runs. */
+  /**
+   * The newest runs.
+   *
+   * @param runs the newest first
+   */
   public record RunsView(List<RunLineView> runs) {}
 
-  /** Why an event was not stored. */
+  /**
+   * Why an event was not stored.
+   *
+   * @param title the same words for every case
+   * @param detail the sentence for the person
+   * @param status HTTP status
+   * @param exitCode 2
+   * @param outcome asks, when it would be taken with {@code confirmed}; else refused
+   */
   public record NotTakenView(
       String title, String detail, int status, int exitCode, String outcome) {}
 
@@ -90,19 +135,18 @@ public final class RunRoutes implements Routes {
     return new RunsView(wetside.bench().newest(MOST_LISTED).stream().map(RunLineView::of).toList());
   }
 
-  private void open(Context ctx) {
-    Long load = Json.read(ctx, OpenBody.class).load();
+  private SnapshotView open(Context ctx, OpenBody body) {
+    Long load = body.load();
     if (load == null) {
       throw new BadValueException("load", "", "say which load, for example {\"load\": 3}");
     }
     BenchSnapshot opened = wetside.startRun().of(load);
-    ctx.status(HttpStatus.CREATED);
     ctx.header("Location", "/api/runs/" + opened.card().id());
-    ctx.json(SnapshotView.of(opened, mishaps()));
+    return SnapshotView.of(opened, mishaps());
   }
 
   private void take(Context ctx) {
-    long run = number(ctx.pathParam("run"));
+    long run = run(ctx);
     Answer answer;
     try {
       answer = wetside.bench().take(run, Json.read(ctx, EventBody.class).event(mishaps()));
@@ -158,7 +202,8 @@ public final class RunRoutes implements Routes {
     return Instants.text(wetside.clock().instant());
   }
 
-  private static long number(String text) {
+  private static long run(Context ctx) {
+    String text = ctx.pathParam("run");
     try {
       return Long.parseLong(text);
     } catch (NumberFormatException notOne) {

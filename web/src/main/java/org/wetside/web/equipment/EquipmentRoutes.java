@@ -2,8 +2,6 @@ package org.wetside.web.equipment;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
-import io.javalin.http.NotFoundResponse;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,23 +15,20 @@ import org.wetside.core.development.Vessel;
 import org.wetside.core.plan.Tank;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
-import org.wetside.core.quantity.TemperatureDifference;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.thermal.Thermometer;
 import org.wetside.core.thermal.ThermometerOffset;
 import org.wetside.web.Routes;
-import org.wetside.web.api.Json;
 import org.wetside.web.page.FieldReader;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.Place;
 import org.wetside.web.rolls.Days;
 
-/** The Equipment page, and tanks and thermometers over HTTP. */
+/** The Equipment page. */
 public final class EquipmentRoutes implements Routes {
   private static final String TEMPLATE = "equipment.jte";
-  private static final TemperatureDifference USUAL_DOUBT = TemperatureDifference.ofKelvins(0.2);
 
   private final Wetside wetside;
   private final Pages pages;
@@ -47,12 +42,6 @@ public final class EquipmentRoutes implements Routes {
     this.pages = pages;
   }
 
-  /** All tanks. */
-  public record TanksView(List<TankView> tanks) {}
-
-  /** All thermometers. */
-  public record ThermometersView(List<ThermometerView> thermometers) {}
-
   @Override
   public void register(RoutesConfig routes) {
     routes.get(
@@ -61,46 +50,6 @@ public final class EquipmentRoutes implements Routes {
     routes.post("/equipment/tank", this::keepTank);
     routes.post("/equipment/tank/remove", this::removeTank);
     routes.post("/equipment/thermometer", this::keepThermometer);
-    routes.get("/api/tanks", ctx -> ctx.json(tanks()));
-    routes.post("/api/tanks", this::postTank);
-    routes.delete("/api/tanks/{name}", this::deleteTank);
-    routes.get("/api/thermometers", ctx -> ctx.json(thermometers()));
-    routes.post("/api/thermometers", this::postThermometer);
-  }
-
-  private TanksView tanks() {
-    return new TanksView(wetside.keepTanks().all().stream().map(TankView::of).toList());
-  }
-
-  private ThermometersView thermometers() {
-    return new ThermometersView(
-        wetside.keepThermometers().all().stream().map(ThermometerView::of).toList());
-  }
-
-  private void postTank(Context ctx) {
-    Tank tank = Json.read(ctx, TankView.class).tank();
-    wetside.keepTanks().add(tank);
-    ctx.status(HttpStatus.CREATED).json(TankView.of(tank));
-  }
-
-  private void deleteTank(Context ctx) {
-    String name = ctx.pathParam("name");
-    if (!wetside.keepTanks().remove(name)) {
-      throw new NotFoundResponse("There is no tank " + name + ".");
-    }
-    ctx.json(tanks());
-  }
-
-  private void postThermometer(Context ctx) {
-    ThermometerView body = Json.read(ctx, ThermometerView.class);
-    String name = body.name() == null ? "" : body.name().strip();
-    Optional<ThermometerOffset> offset = body.offset(today());
-    if (wetside.keepThermometers().find(name).isEmpty()) {
-      wetside.keepThermometers().add(name);
-    }
-    offset.ifPresent(known -> wetside.keepThermometers().compared(name, known));
-    ctx.status(HttpStatus.CREATED)
-        .json(ThermometerView.of(wetside.keepThermometers().find(name).orElseThrow()));
   }
 
   private void keepTank(Context ctx) {
@@ -171,7 +120,7 @@ public final class EquipmentRoutes implements Routes {
                   ThermometerOffset.fromComparison(
                       shown.get(),
                       truth.orElseThrow(),
-                      USUAL_DOUBT,
+                      ComparisonBody.USUAL_DOUBT,
                       today(),
                       read.form().value("how")));
         }

@@ -22,10 +22,17 @@ public record TankView(
     @Nullable String vessel,
     @Nullable List<RoomView> rooms,
     @Nullable Double holdsMl) {
-  /** What a tank takes of one format: so many reels, so much liquid for each. */
+  /**
+   * What a tank takes of one format.
+   *
+   * @param format 135, 120 or sheet
+   * @param most reels or sheets at once
+   * @param eachMl liquid that covers one
+   */
   public record RoomView(String format, int most, double eachMl) {}
 
-  static TankView of(Tank tank) {
+  /** The view of a tank. */
+  public static TankView of(Tank tank) {
     return new TankView(
         tank.name(),
         tank.vessel().word(),
@@ -35,7 +42,17 @@ public record TankView(
         tank.holds().millilitres());
   }
 
-  Tank tank() {
+  /** The same under a name of old, where none was said. */
+  TankView named(String old) {
+    return new TankView(name == null || name.isBlank() ? old : name, vessel, rooms, holdsMl);
+  }
+
+  /**
+   * The tank it means.
+   *
+   * @throws BadValueException naming the part and its limit
+   */
+  public Tank tank() {
     List<Tank.Room> takes = new ArrayList<>();
     for (RoomView room : rooms == null ? List.<RoomView>of() : rooms) {
       takes.add(

@@ -8,6 +8,7 @@ import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.TemperatureDifference;
 import org.wetside.core.thermal.Thermometer;
 import org.wetside.core.thermal.ThermometerOffset;
+import org.wetside.web.page.FieldReader;
 
 /**
  * A thermometer over HTTP; the offset is null while it has not been compared.
@@ -16,7 +17,7 @@ import org.wetside.core.thermal.ThermometerOffset;
  * @param offsetK what is added to its readings
  * @param atC the true temperature at which that was found
  * @param doubtK half width of the band the comparison left
- * @param found the day
+ * @param found the day, year-month-day
  * @param how in the user's words
  */
 public record ThermometerView(
@@ -27,7 +28,8 @@ public record ThermometerView(
     @Nullable String found,
     @Nullable String how) {
 
-  static ThermometerView of(Thermometer thermometer) {
+  /** The view of a thermometer. */
+  public static ThermometerView of(Thermometer thermometer) {
     Optional<ThermometerOffset> offset = thermometer.offset();
     return new ThermometerView(
         thermometer.name(),
@@ -50,8 +52,8 @@ public record ThermometerView(
         new ThermometerOffset(
             TemperatureDifference.ofKelvins(offsetK),
             Temperature.ofCelsius(atC),
-            TemperatureDifference.ofKelvins(doubtK == null ? 0.2 : doubtK),
-            found == null ? today : LocalDate.parse(found),
+            doubtK == null ? ComparisonBody.USUAL_DOUBT : TemperatureDifference.ofKelvins(doubtK),
+            found == null ? today : FieldReader.day(found),
             how == null ? "" : how));
   }
 }

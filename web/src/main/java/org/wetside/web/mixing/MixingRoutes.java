@@ -17,6 +17,8 @@ import org.wetside.core.thermal.TemperingQuestion;
 import org.wetside.core.thermal.TimedReading;
 import org.wetside.web.Routes;
 import org.wetside.web.api.Json;
+import org.wetside.web.contract.Operation;
+import org.wetside.web.contract.Query;
 
 /** {@code GET /api/mix}, {@code GET /api/temper}, {@code POST /api/drift}. */
 public final class MixingRoutes implements Routes {
@@ -29,40 +31,51 @@ public final class MixingRoutes implements Routes {
 
   @Override
   public void register(RoutesConfig routes) {
-    routes.get("/api/mix", ctx -> ctx.json(mix(ctx)));
-    routes.get("/api/temper", ctx -> ctx.json(temper(ctx)));
-    routes.post("/api/drift", ctx -> ctx.json(drift(ctx)));
+    routes.addEndpoint(
+        Operation.get("/api/mix", "How much concentrate and how much water to measure out")
+            .query(MixQuery.class, "dilution", "total")
+            .answers(MixView.class, this::mix));
+    routes.addEndpoint(
+        Operation.get("/api/temper", "Which waters to pour together for a temperature")
+            .query(TemperQuery.class, "to", "total")
+            .answers(TemperView.class, MixingRoutes::temper));
+    routes.addEndpoint(
+        Operation.post("/api/drift", "Where a bath that is left alone is going")
+            .query(DriftQuery.class)
+            .takes(DriftBody.class)
+            .takes("text/csv", "one reading a row; the rest stands in the query")
+            .answers(DriftView.class, MixingRoutes::drift));
   }
 
   private MixView mix(Context ctx) {
-    MixQuery query =
-        new MixQuery(
-            ctx.queryParam("dilution"),
-            ctx.queryParam("total"),
-            ctx.queryParam("of"),
-            ctx.queryParam("rolls"),
-            ctx.queryParam("minimum"));
+    MixQuery query = Query.read(ctx, MixQuery.class);
     return MixView.of(new Mix().answer(query.question(wetside.keepMinimum()::find)), Units.METRIC);
   }
 
   private static TemperView temper(Context ctx) {
-    TemperingQuestion question =
-        new TemperQuery(
-                ctx.queryParam("to"),
-                ctx.queryParam("total"),
-                ctx.queryParam("cold"),
-                ctx.queryParam("hot"),
-                ctx.queryParam("ice"),
-                ctx.queryParam("stock"),
-                ctx.queryParam("vessel"))
-            .question();
+    TemperingQuestion question = Query.read(ctx, TemperQuery.class).question();
     return TemperView.of(question, new Temper().answer(question), Units.METRIC);
   }
 
-  /** One reading in a body of JSON. */
+  /**
+   * One reading in a body of JSON.
+   *
+   * @param seconds since any beginning, the same for all
+   * @param temperatureC of the bath
+   */
   record ReadingBody(double seconds, double temperatureC) {}
 
-  /** The body of a question about a drift: the readings, and the rest as it would be typed. */
+  /**
+   * The body of a question about a drift: the readings, and the rest as it would be typed.
+   *
+   * @param readings two or more
+   * @param room surroundings, for example {@code 15C}
+   * @param aim centre of the band asked for, for example {@code 20C}
+   * @param within half width of the band, for example {@code 0.5K}; 0.5 K when not said
+   * @param from beginning of the stretch whose mean is asked, for example {@code 5:00}
+   * @param to its end
+   * @param ahead moment whose temperature is asked, counted like the readings
+   */
   record DriftBody(
       List<ReadingBody> readings,
       @Nullable String room,
@@ -76,15 +89,7 @@ public final class MixingRoutes implements Routes {
   private static DriftView drift(Context ctx) {
     String type = String.valueOf(ctx.contentType());
     if (type.startsWith("text/csv")) {
-      DriftQuery query =
-          new DriftQuery(
-              ctx.queryParam("room"),
-              ctx.queryParam("aim"),
-              ctx.queryParam("within"),
-              ctx.queryParam("from"),
-              ctx.queryParam("to"),
-              ctx.queryParam("ahead"));
-      return answer(query, DriftReadings.parse(ctx.body()));
+      return answer(Query.read(ctx, DriftQuery.class), DriftReadings.parse(ctx.body()));
     }
     DriftBody body = Json.read(ctx, DriftBody.class);
     List<TimedReading> readings = new ArrayList<>();

@@ -7,7 +7,26 @@ import org.jspecify.annotations.Nullable;
 import org.wetside.core.plan.Load;
 import org.wetside.core.quantity.TimeSpan;
 
-/** A load over HTTP and on the command line. */
+/**
+ * A load over HTTP and on the command line.
+ *
+ * @param load its number
+ * @param state planned, running, done or dissolved
+ * @param rolls numbers of its rolls, from the bottom of the tank
+ * @param tank name of the tank
+ * @param process short name of the process
+ * @param developer name
+ * @param dilution as it is written on a bottle
+ * @param temperatureC of the developer
+ * @param seconds development time
+ * @param standing how that time is known
+ * @param source where it stands
+ * @param bandSeconds nine in ten lie between these two; null when not known
+ * @param volumeMl what is poured into the tank
+ * @param bottles letter of the bottle by bath
+ * @param run its run; null before it was brought to the Bench
+ * @param note may be empty
+ */
 public record LoadView(
     long load,
     String state,

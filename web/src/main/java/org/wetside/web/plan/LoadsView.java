@@ -4,7 +4,11 @@ import java.util.List;
 import org.wetside.app.Wetside;
 import org.wetside.core.plan.Load;
 
-/** Loads that are planned or at the Bench. */
+/**
+ * Loads that are planned or at the Bench.
+ *
+ * @param loads in the order they were made
+ */
 public record LoadsView(List<LoadView> loads) {
   /** Those of a home. */
   public static LoadsView of(Wetside wetside) {

@@ -8,7 +8,7 @@ import org.wetside.app.drawer.AddOutcome;
 import org.wetside.app.plan.Tonight;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.web.Routes;
-import org.wetside.web.api.Json;
+import org.wetside.web.contract.Operation;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
 
@@ -34,8 +34,12 @@ public final class PlanRoutes implements Routes {
         "/", ctx -> pages.show(ctx, TEMPLATE, plan(ctx, tonightForm(ctx), FilledForm.empty())));
     routes.post("/tonight", this::sayTonight);
     routes.post("/line", this::addLine);
-    routes.get("/api/tonight", ctx -> ctx.json(TonightView.of(wetside.keepTonight().now())));
-    routes.put("/api/tonight", this::putTonight);
+    routes.addEndpoint(
+        Operation.get("/api/tonight", "What there is tonight: kitchen, tap, kettle, latest end")
+            .answers(TonightView.class, ctx -> TonightView.of(wetside.keepTonight().now())));
+    routes.addEndpoint(
+        Operation.put("/api/tonight", "Say what there is tonight; what is left out is not known")
+            .answers(TonightView.class, TonightView.class, (ctx, said) -> kept(said)));
   }
 
   private void sayTonight(Context ctx) {
@@ -65,10 +69,9 @@ public final class PlanRoutes implements Routes {
     pages.showRefused(ctx, TEMPLATE, plan(ctx, tonightForm(ctx), form));
   }
 
-  private void putTonight(Context ctx) {
-    TonightView said = Json.read(ctx, TonightView.class);
+  private TonightView kept(TonightView said) {
     wetside.keepTonight().say(said.tonight());
-    ctx.json(TonightView.of(wetside.keepTonight().now()));
+    return TonightView.of(wetside.keepTonight().now());
   }
 
   private FilledForm tonightForm(Context ctx) {

@@ -8,7 +8,14 @@ import org.wetside.app.plan.Tonight;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
 
-/** What there is tonight; null where it was not said. */
+/**
+ * What there is tonight; null where it was not said.
+ *
+ * @param kitchenC the room
+ * @param tapC the coldest water there is
+ * @param kettleC the hottest water there is
+ * @param limit clock time by which the last film has to hang, such as {@code 22:00}
+ */
 public record TonightView(
     @Nullable Double kitchenC,
     @Nullable Double tapC,

@@ -8,9 +8,18 @@ import org.wetside.app.Wetside;
 import org.wetside.core.process.FilmProcess;
 import org.wetside.web.Routes;
 import org.wetside.web.api.Json;
+import org.wetside.web.contract.OneOrList;
+import org.wetside.web.contract.Operation;
+import org.wetside.web.contract.Query;
 
 /** Processes and cues over HTTP: {@code /api/processes}, {@code /api/cues}. */
 public final class ProcessApiRoutes implements Routes {
+  private static final String ALL = "/api/processes";
+  private static final String ONE = ALL + "/{slug}";
+  private static final String COPY = ONE + "/copy";
+  private static final OneOrList<ProcessView, ProcessesView> SHAPE =
+      new OneOrList<>(ProcessView.class, ProcessesView.class, one -> new ProcessesView(one, null));
+
   private final Wetside wetside;
 
   /**
@@ -22,20 +31,43 @@ public final class ProcessApiRoutes implements Routes {
 
   @Override
   public void register(RoutesConfig routes) {
-    routes.get("/api/cues", this::cues);
-    routes.get("/api/processes", ctx -> ctx.json(ProcessesView.of(wetside.findProcess().all())));
-    routes.post("/api/processes", this::add);
-    routes.get("/api/processes/{slug}", this::show);
-    routes.put("/api/processes/{slug}", this::change);
-    routes.delete("/api/processes/{slug}", this::remove);
-    routes.post("/api/processes/{slug}/copy", this::copy);
+    routes.addEndpoint(
+        Operation.get("/api/cues", "Every cue of a process or of a load, by the clock")
+            .query(CuesQuery.class)
+            .answers(CuesView.class, this::cues));
+    routes.addEndpoint(
+        Operation.get(ALL, "The processes there are, the built-in ones first")
+            .answers(ProcessesView.class, ctx -> ProcessesView.of(wetside.findProcess().all())));
+    routes.addEndpoint(
+        SHAPE
+            .on(Operation.post(ALL, "Keep a process of one's own"), HttpStatus.CREATED)
+            .takes(ProcessBody.class)
+            .handledBy(this::add));
+    routes.addEndpoint(
+        SHAPE
+            .on(Operation.get(ONE, "One process"), HttpStatus.OK)
+            .query("text", "yes: with the text of it, in the shape that lists have")
+            .handledBy(this::show));
+    routes.addEndpoint(
+        SHAPE
+            .on(Operation.put(ONE, "Say a process of one's own anew"), HttpStatus.OK)
+            .takes(ProcessBody.class)
+            .handledBy(this::change));
+    routes.addEndpoint(
+        SHAPE
+            .on(Operation.delete(ONE, "Take a process of one's own away"), HttpStatus.OK)
+            .handledBy(this::remove));
+    routes.addEndpoint(
+        SHAPE
+            .on(
+                Operation.post(COPY, "Copy any process under a name of one's own"),
+                HttpStatus.CREATED)
+            .takes(CopyBody.class)
+            .handledBy(this::copy));
   }
 
-  private void cues(Context ctx) {
-    CuesQuery query =
-        new CuesQuery(
-            ctx.queryParam("process"), ctx.queryParam("load"), ctx.queryParam("development"));
-    ctx.json(CuesView.of(query.answer(wetside.showCues())));
+  private CuesView cues(Context ctx) {
+    return CuesView.of(Query.read(ctx, CuesQuery.class).answer(wetside.showCues()));
   }
 
   private void add(Context ctx) {
@@ -80,13 +112,8 @@ public final class ProcessApiRoutes implements Routes {
     answer(ctx, process);
   }
 
-  /** One process; as a list of one where {@code as=list} is asked for, as the command line does. */
   private static void answer(Context ctx, FilmProcess process) {
-    if ("list".equals(ctx.queryParam("as"))) {
-      ctx.json(ProcessesView.one(process));
-    } else {
-      ctx.json(ProcessView.of(process));
-    }
+    SHAPE.answer(ctx, ProcessView.of(process));
   }
 
   private FilmProcess found(Context ctx) {

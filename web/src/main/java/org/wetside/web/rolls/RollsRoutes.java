@@ -13,6 +13,8 @@ import org.wetside.core.plan.RollDraft;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.web.Routes;
 import org.wetside.web.api.Json;
+import org.wetside.web.contract.Operation;
+import org.wetside.web.contract.Query;
 
 /** The interface of rolls: {@code /api/rolls} and {@code /api/rolls/{number}}. */
 public final class RollsRoutes implements Routes {
@@ -29,19 +31,26 @@ public final class RollsRoutes implements Routes {
 
   @Override
   public void register(RoutesConfig routes) {
-    routes.get("/api/rolls", this::list);
-    routes.post("/api/rolls", this::add);
-    routes.get(ONE, ctx -> ctx.json(one(known(ctx))));
-    routes.patch(ONE, this::change);
-    routes.delete(ONE, this::withdraw);
-  }
-
-  private void list(Context ctx) {
-    String number = ctx.queryParam("number");
-    ctx.json(
-        number == null
-            ? RollsView.found(wetside, ctx.queryParam("text"), ctx.queryParam("state"))
-            : RollsView.one(wetside, number));
+    routes.addEndpoint(
+        Operation.get("/api/rolls", "Rolls, those that wait first; narrowed or found by words")
+            .query(RollsQuery.class)
+            .answers(RollsView.class, ctx -> Query.read(ctx, RollsQuery.class).answer(wetside)));
+    routes.addEndpoint(
+        Operation.post("/api/rolls", "Put rolls into the drawer, all or none")
+            .takes(RollBody.class)
+            .takes(RollBody[].class)
+            .takes("text/plain", "one roll a line, as on the Drawer page")
+            .gives(HttpStatus.CREATED, RollsView.class)
+            .handledBy(this::add));
+    routes.addEndpoint(
+        Operation.get(ONE, "One roll with everything that was done to it")
+            .answers(RollView.class, ctx -> one(known(ctx))));
+    routes.addEndpoint(
+        Operation.patch(ONE, "Change what is said of a roll, file it, withdraw it or put it back")
+            .answers(RollBody.class, RollView.class, this::change));
+    routes.addEndpoint(
+        Operation.delete(ONE, "Withdraw a roll; no roll is ever deleted")
+            .answers(RollView.class, this::withdraw));
   }
 
   private void add(Context ctx) {
@@ -72,9 +81,8 @@ public final class RollsRoutes implements Routes {
     return drafts;
   }
 
-  private void change(Context ctx) {
+  private RollView change(Context ctx, RollBody body) {
     Roll roll = known(ctx);
-    RollBody body = Json.read(ctx, RollBody.class);
     Roll now =
         body.describes()
             ? wetside
@@ -94,13 +102,13 @@ public final class RollsRoutes implements Routes {
         wetside.withdrawRoll().putBack(now.number());
       }
     }
-    ctx.json(one(now));
+    return one(now);
   }
 
-  private void withdraw(Context ctx) {
+  private RollView withdraw(Context ctx) {
     Roll roll = known(ctx);
     wetside.withdrawRoll().withdraw(roll.number());
-    ctx.json(one(roll));
+    return one(roll);
   }
 
   private RollView one(Roll roll) {

@@ -4,21 +4,21 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
-import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.Bottle;
 import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
-import org.wetside.core.quantity.BadValueException;
-import org.wetside.core.quantity.Volume;
 import org.wetside.web.Routes;
 import org.wetside.web.api.Json;
-import org.wetside.web.page.FieldReader;
+import org.wetside.web.contract.OneOrList;
+import org.wetside.web.contract.Operation;
 
 /** Bottles as JSON: {@code /api/bottles} and {@code /api/bottles/{letter}}. */
 public final class BottleApi implements Routes {
+  private static final String ALL = "/api/bottles";
+  private static final String ONE = "/api/bottles/{letter}";
+  private static final OneOrList<BottleView, BottlesView> SHAPE =
+      new OneOrList<>(BottleView.class, BottlesView.class, BottlesView::new);
+
   private final Wetside wetside;
 
   /** Over one open home. */
@@ -28,99 +28,60 @@ public final class BottleApi implements Routes {
 
   @Override
   public void register(RoutesConfig routes) {
-    routes.get(
-        "/api/bottles",
-        ctx -> ctx.json(wetside.listBottles().all().stream().map(BottleView::of).toList()));
-    routes.post("/api/bottles", this::add);
-    routes.get("/api/bottles/{letter}", ctx -> ctx.json(view(ctx.pathParam("letter"))));
-    routes.patch("/api/bottles/{letter}", this::change);
-    routes.delete("/api/bottles/{letter}", this::discard);
+    routes.addEndpoint(
+        Operation.get(ALL, "All bottles on the shelf")
+            .answers(BottlesView.class, ctx -> BottlesView.of(wetside)));
+    routes.addEndpoint(
+        SHAPE
+            .on(Operation.post(ALL, "Put a bottle on the shelf"), HttpStatus.CREATED)
+            .takes(BottleBody.class)
+            .handledBy(this::add));
+    routes.addEndpoint(
+        SHAPE
+            .on(Operation.get(ONE, "One bottle with its book"), HttpStatus.OK)
+            .handledBy(ctx -> SHAPE.answer(ctx, whole(known(ctx)))));
+    routes.addEndpoint(
+        SHAPE
+            .on(Operation.patch(ONE, "Open, take out, top up or correct"), HttpStatus.OK)
+            .takes(BottleChangeBody.class)
+            .handledBy(this::change));
+    routes.addEndpoint(
+        SHAPE
+            .on(Operation.delete(ONE, "Discard it; answers with it as it was"), HttpStatus.OK)
+            .query("note", "where it went")
+            .handledBy(this::discard));
   }
 
-  /** A bottle to put on the shelf; {@code leftMl} left out means full. */
-  record NewBottle(
-      @Nullable String letter,
-      @Nullable String contents,
-      @Nullable String strength,
-      @Nullable String bath,
-      @Nullable Double fullMl,
-      @Nullable Double leftMl,
-      @Nullable Boolean oneShot,
-      @Nullable String mixedOn,
-      @Nullable String openedOn,
-      @Nullable String note) {}
-
-  /** What is done to a bottle: exactly one of the volumes or the day, and a note. */
-  record Change(
-      @Nullable Double takeMl,
-      @Nullable Double topUpMl,
-      @Nullable Double correctToMl,
-      @Nullable String openedOn,
-      @Nullable String note) {}
-
   private void add(Context ctx) {
-    NewBottle body = Json.read(ctx, NewBottle.class);
-    Volume full = Volume.ofMillilitres(required("fullMl", body.fullMl()));
-    BottleLabel label =
-        new BottleLabel(
-            required("letter", body.letter()),
-            required("contents", body.contents()),
-            Strength.fromWord(required("strength", body.strength())),
-            BathKind.fromWord(required("bath", body.bath())),
-            full,
-            Boolean.TRUE.equals(body.oneShot()),
-            Optional.ofNullable(body.mixedOn()).map(FieldReader::day),
-            Optional.ofNullable(body.openedOn()).map(FieldReader::day),
-            orEmpty(body.note()));
-    wetside
-        .addBottle()
-        .add(label, Optional.ofNullable(body.leftMl()).map(Volume::ofMillilitres).orElse(full));
+    BottleBody body = Json.read(ctx, BottleBody.class);
+    BottleLabel label = body.label();
+    wetside.addBottle().add(label, body.filled());
     ctx.status(HttpStatus.CREATED);
-    ctx.json(view(label.letter()));
+    SHAPE.answer(ctx, whole(wetside.listBottles().find(label.letter()).orElseThrow()));
   }
 
   private void change(Context ctx) {
-    String letter = view(ctx.pathParam("letter")).letter();
-    Change body = Json.read(ctx, Change.class);
-    String note = orEmpty(body.note());
-    if (body.takeMl() != null) {
-      wetside.changeBottle().take(letter, Volume.ofMillilitres(body.takeMl()), note);
-    } else if (body.topUpMl() != null) {
-      wetside.changeBottle().topUp(letter, Volume.ofMillilitres(body.topUpMl()), note);
-    } else if (body.correctToMl() != null) {
-      wetside.changeBottle().correct(letter, Volume.ofMillilitres(body.correctToMl()), note);
-    } else if (body.openedOn() != null) {
-      wetside.changeBottle().open(letter, FieldReader.day(body.openedOn()));
-    } else {
-      throw new BadValueException(
-          "change of a bottle", "nothing", "give takeMl, topUpMl, correctToMl or openedOn");
-    }
-    ctx.json(view(letter));
+    String letter = known(ctx).label().letter();
+    Json.read(ctx, BottleChangeBody.class).to(wetside.changeBottle(), letter);
+    SHAPE.answer(ctx, whole(known(ctx)));
   }
 
   private void discard(Context ctx) {
-    String letter = view(ctx.pathParam("letter")).letter();
-    wetside.changeBottle().discard(letter, orEmpty(ctx.queryParam("note")));
-    ctx.status(HttpStatus.NO_CONTENT);
+    BottleView was = whole(known(ctx));
+    String note = ctx.queryParam("note");
+    wetside.changeBottle().discard(was.letter(), note == null ? "" : note);
+    SHAPE.answer(ctx, was);
   }
 
-  private BottleView view(String letter) {
-    Bottle bottle =
-        wetside
-            .listBottles()
-            .find(letter)
-            .orElseThrow(() -> new NotFoundResponse("no bottle " + letter + " on the shelf"));
-    return BottleView.of(bottle);
+  private BottleView whole(Bottle bottle) {
+    return BottleView.of(bottle, wetside.listBottles().book(bottle.label().letter()));
   }
 
-  private static <T> T required(String name, @Nullable T value) {
-    if (value == null) {
-      throw new BadValueException(name, "nothing", "it is needed");
-    }
-    return value;
-  }
-
-  private static String orEmpty(@Nullable String text) {
-    return text == null ? "" : text;
+  private Bottle known(Context ctx) {
+    String letter = ctx.pathParam("letter");
+    return wetside
+        .listBottles()
+        .find(letter)
+        .orElseThrow(() -> new NotFoundResponse("No bottle " + letter + " stands on the shelf."));
   }
 }

@@ -2,6 +2,7 @@ package org.wetside.web.times;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -10,7 +11,8 @@ import org.wetside.app.times.OwnLine;
 import org.wetside.app.times.TimeRequest;
 import org.wetside.app.times.TypeLeaflet;
 import org.wetside.web.Routes;
-import org.wetside.web.api.Json;
+import org.wetside.web.contract.Operation;
+import org.wetside.web.contract.Query;
 
 /** The interface of Times: {@code /api/time} and {@code /api/times…}. */
 public final class TimesRoutes implements Routes {
@@ -27,36 +29,39 @@ public final class TimesRoutes implements Routes {
 
   @Override
   public void register(RoutesConfig routes) {
-    routes.get("/api/time", ctx -> ctx.json(TimeView.of(wetside.askTime().answer(request(ctx)))));
-    routes.get("/api/times", this::list);
-    routes.post("/api/times", ctx -> keep(ctx, Json.read(ctx, LineBody.class)));
-    routes.post(
-        "/api/times/import",
-        ctx ->
-            ctx.json(
-                TimesView.kept(
-                    KeptView.of("file", wetside.importTimes().from(ctx.bodyAsBytes())))));
-    routes.post("/api/times/leaflet", this::leaflet);
-    routes.post("/api/times/withdraw", this::withdraw);
+    routes.addEndpoint(
+        Operation.get("/api/time", "A development time, with its steps, standing and bands")
+            .query(TimeQuery.class, "film", "developer")
+            .answers(TimeView.class, this::time));
+    routes.addEndpoint(
+        Operation.get("/api/times", "Your own times, as JSON or as a file to exchange")
+            .query("format", "csv: as a file; the same as Accept: text/csv")
+            .query("csv", "yes: the file as text within the JSON")
+            .gives(HttpStatus.OK, TimesView.class)
+            .gives(HttpStatus.OK, CSV, "a file that can be taken in again")
+            .handledBy(this::list));
+    routes.addEndpoint(
+        Operation.post("/api/times", "Keep one line from a leaflet")
+            .answers(LineBody.class, TimesView.class, (ctx, body) -> keep(body)));
+    routes.addEndpoint(
+        Operation.post("/api/times/import", "Take in a file of times, the whole of it or nothing")
+            .takes(CSV, "UTF-8; columns as GET /api/times?format=csv gives them")
+            .answers(TimesView.class, this::takeIn));
+    routes.addEndpoint(
+        Operation.post("/api/times/leaflet", "Keep a printed table of times")
+            .answers(LeafletBody.class, TimesView.class, (ctx, body) -> keep(body)));
+    routes.addEndpoint(
+        Operation.post("/api/times/withdraw", "Use an entry no more; it stays in the record")
+            .query("id", "of the entry, for example own-3")
+            .answers(TimesView.class, this::withdraw));
+  }
+
+  private TimeView time(Context ctx) {
+    return TimeView.of(wetside.askTime().answer(request(ctx)));
   }
 
   static TimeRequest request(Context ctx) {
-    return new TimeRequest(
-        said(ctx, "film"),
-        said(ctx, "developer"),
-        said(ctx, "dilution"),
-        said(ctx, "ei"),
-        said(ctx, "temp"),
-        said(ctx, "vessel"),
-        said(ctx, "format"),
-        said(ctx, "agitation"),
-        said(ctx, "aim"),
-        said(ctx, "beyond").equals("yes"));
-  }
-
-  private static String said(Context ctx, String name) {
-    String value = ctx.queryParam(name);
-    return value == null ? "" : value;
+    return Query.read(ctx, TimeQuery.class).request();
   }
 
   private void list(Context ctx) {
@@ -76,22 +81,37 @@ public final class TimesRoutes implements Routes {
     return wetside.listTimes().inUse().stream().map(OwnTimeView::of).toList();
   }
 
-  private void keep(Context ctx, LineBody body) {
-    ctx.json(TimesView.kept(KeptView.of("time", wetside.addTime().add(body.line()))));
+  private TimesView keep(LineBody body) {
+    return TimesView.kept(KeptView.of("time", wetside.addTime().add(body.line())));
   }
 
-  private void withdraw(Context ctx) {
-    String id = said(ctx, "id");
-    wetside.withdrawTime().withdraw(id);
-    ctx.json(TimesView.listed(own()));
+  private TimesView keep(LeafletBody body) {
+    return TimesView.kept(KeptView.of("leaflet", wetside.typeLeaflet().keep(body.leaflet())));
   }
 
-  private void leaflet(Context ctx) {
-    LeafletBody body = Json.read(ctx, LeafletBody.class);
-    ctx.json(TimesView.kept(KeptView.of("leaflet", wetside.typeLeaflet().keep(body.leaflet()))));
+  private TimesView takeIn(Context ctx) {
+    return TimesView.kept(KeptView.of("file", wetside.importTimes().from(ctx.bodyAsBytes())));
   }
 
-  /** A line as JSON; what is absent is not stated. */
+  private TimesView withdraw(Context ctx) {
+    wetside.withdrawTime().withdraw(text(ctx.queryParam("id")));
+    return TimesView.listed(own());
+  }
+
+  /**
+   * A line as JSON; what is absent is not stated.
+   *
+   * @param film as it is usually written
+   * @param developer as it is usually written
+   * @param dilution {@code stock}, {@code 1+1} or a letter
+   * @param ei exposure index
+   * @param temp temperature with its unit
+   * @param minutes {@code 9:45}, {@code 9.75}, or a printed range {@code 7:00-8:00}
+   * @param vessel small, large, rotary or tray
+   * @param agitation as the leaflet words it
+   * @param contrast what contrast it aims at, as printed
+   * @param source where it is printed; without it the time counts as from memory
+   */
   record LineBody(
       @Nullable String film,
       @Nullable String developer,
@@ -118,10 +138,22 @@ public final class TimesRoutes implements Routes {
     }
   }
 
-  /** A row of a leaflet as JSON. */
+  /**
+   * A row of a leaflet as JSON.
+   *
+   * @param head the dilution or the exposure index of the row
+   * @param minutes one time for each temperature; empty where none is printed
+   */
   record RowBody(@Nullable String head, @Nullable List<@Nullable String> minutes) {}
 
-  /** A leaflet as JSON: what is common, temperatures across, rows of dilutions or indexes. */
+  /**
+   * A leaflet as JSON: what is common, temperatures across, rows of dilutions or indexes.
+   *
+   * @param common what holds for every cell
+   * @param down {@code indexes}, else the rows are dilutions
+   * @param temperatures across, each with its unit
+   * @param rows down
+   */
   record LeafletBody(
       LineBody common,
       @Nullable String down,

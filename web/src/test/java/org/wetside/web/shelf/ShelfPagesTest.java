@@ -140,11 +140,11 @@ class ShelfPagesTest {
                 .build());
     assertThat(nothing.statusCode()).isEqualTo(400);
     assertThat(nothing.body()).contains("takeMl, topUpMl, correctToMl or openedOn");
-    assertThat(
-            server
-                .send(HttpRequest.newBuilder(server.at("/api/bottles/F")).DELETE().build())
-                .statusCode())
-        .isEqualTo(204);
+    HttpResponse<String> gone =
+        server.send(HttpRequest.newBuilder(server.at("/api/bottles/F")).DELETE().build());
+    assertThat(gone.statusCode()).isEqualTo(200);
+    assertThat(gone.body())
+        .contains("\"leftMl\":970.0", "\"what\":\"taken out\"", "spilled", "\"disposal\":[{");
     assertThat(server.get("/api/bottles/F").statusCode()).isEqualTo(404);
   }
 }

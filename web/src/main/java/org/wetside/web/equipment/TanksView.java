@@ -1,0 +1,16 @@
+package org.wetside.web.equipment;
+
+import java.util.List;
+import org.wetside.app.Wetside;
+
+/**
+ * Tanks.
+ *
+ * @param tanks the largest last
+ */
+public record TanksView(List<TankView> tanks) {
+  /** All of a home. */
+  public static TanksView of(Wetside wetside) {
+    return new TanksView(wetside.keepTanks().all().stream().map(TankView::of).toList());
+  }
+}

@@ -1,0 +1,69 @@
+package org.wetside.web.shelf;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.wetside.core.bath.BathKind;
+import org.wetside.core.bath.BottleLabel;
+import org.wetside.core.bath.Strength;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Volume;
+import org.wetside.web.page.FieldReader;
+
+/**
+ * A bottle to put on the shelf.
+ *
+ * @param letter its own
+ * @param contents name of what is in it
+ * @param strength concentrate, stock or working
+ * @param bath what it does to film
+ * @param fullMl what it holds
+ * @param leftMl what is in it; full when not said
+ * @param oneShot whether what is taken out is thrown away after use
+ * @param mixedOn day, year-month-day
+ * @param openedOn day, year-month-day
+ * @param note anything else
+ */
+public record BottleBody(
+    @Nullable String letter,
+    @Nullable String contents,
+    @Nullable String strength,
+    @Nullable String bath,
+    @Nullable Double fullMl,
+    @Nullable Double leftMl,
+    @Nullable Boolean oneShot,
+    @Nullable String mixedOn,
+    @Nullable String openedOn,
+    @Nullable String note) {
+
+  /**
+   * What stands on it.
+   *
+   * @throws BadValueException naming the part and its limit
+   */
+  public BottleLabel label() {
+    return new BottleLabel(
+        required("letter", letter),
+        required("contents", contents),
+        Strength.fromWord(required("strength", strength)),
+        BathKind.fromWord(required("bath", bath)),
+        Volume.ofMillilitres(required("fullMl", fullMl)),
+        Boolean.TRUE.equals(oneShot),
+        Optional.ofNullable(mixedOn).map(FieldReader::day),
+        Optional.ofNullable(openedOn).map(FieldReader::day),
+        note == null ? "" : note);
+  }
+
+  /** What is in it. */
+  public Volume filled() {
+    return Optional.ofNullable(leftMl)
+        .map(Volume::ofMillilitres)
+        .orElseGet(() -> Volume.ofMillilitres(required("fullMl", fullMl)));
+  }
+
+  private static <T> T required(String name, @Nullable T value) {
+    if (value == null) {
+      throw new BadValueException(name, "nothing", "it is needed");
+    }
+    return value;
+  }
+}

@@ -1,0 +1,52 @@
+package org.wetside.web.shelf;
+
+import org.jspecify.annotations.Nullable;
+import org.wetside.app.shelf.ChangeBottle;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Volume;
+import org.wetside.web.page.FieldReader;
+
+/**
+ * What is done to a bottle: exactly one of the volumes or the day, and a note.
+ *
+ * @param takeMl taken out
+ * @param topUpMl fresh solution or replenisher added
+ * @param correctToMl what is really in it, after looking; the note says why
+ * @param openedOn day it was opened, year-month-day
+ * @param note in words; goes into its book
+ */
+public record BottleChangeBody(
+    @Nullable Double takeMl,
+    @Nullable Double topUpMl,
+    @Nullable Double correctToMl,
+    @Nullable String openedOn,
+    @Nullable String note) {
+
+  /**
+   * Does it.
+   *
+   * @throws BadValueException when it says nothing or several things, or the bottle refuses
+   */
+  public void to(ChangeBottle bottles, String letter) {
+    if (count(takeMl) + count(topUpMl) + count(correctToMl) + count(openedOn) != 1) {
+      throw new BadValueException(
+          "change of a bottle",
+          "none or several",
+          "give exactly one of takeMl, topUpMl, correctToMl or openedOn");
+    }
+    String said = note == null ? "" : note;
+    if (takeMl != null) {
+      bottles.take(letter, Volume.ofMillilitres(takeMl), said);
+    } else if (topUpMl != null) {
+      bottles.topUp(letter, Volume.ofMillilitres(topUpMl), said);
+    } else if (correctToMl != null) {
+      bottles.correct(letter, Volume.ofMillilitres(correctToMl), said);
+    } else if (openedOn != null) {
+      bottles.open(letter, FieldReader.day(openedOn));
+    }
+  }
+
+  private static int count(@Nullable Object said) {
+    return said == null ? 0 : 1;
+  }
+}
