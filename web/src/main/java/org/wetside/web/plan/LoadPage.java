@@ -1,6 +1,7 @@
 package org.wetside.web.plan;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.wetside.app.bench.ClosingCheck;
 import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.Sheet;
@@ -16,8 +17,7 @@ import org.wetside.web.page.Sheet;
  * @param waterWords what is to be said of the water
  * @param alternative the alternative to tempering; empty when there is nothing to temper
  * @param cautions at the moment of handling
- * @param stock whether there is enough developer
- * @param stockOpen whether that is still to be settled
+ * @param stock whether there is enough developer; null when its parts are not known
  * @param wash what is to be said of the wash water; empty when it is near
  * @param checks what is felt before the tank is closed
  */
@@ -30,8 +30,7 @@ public record LoadPage(
     String waterWords,
     String alternative,
     List<CautionView> cautions,
-    String stock,
-    boolean stockOpen,
+    @Nullable StockPart stock,
     String wash,
     List<ClosingCheck> checks) {
 

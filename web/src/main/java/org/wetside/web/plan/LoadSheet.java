@@ -9,10 +9,8 @@ import java.util.Optional;
 import org.wetside.app.Wetside;
 import org.wetside.app.bench.ClosingCheck;
 import org.wetside.app.mixing.Temper;
-import org.wetside.app.plan.PlanWords;
 import org.wetside.app.plan.Tonight;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.StockRequirement;
 import org.wetside.core.bath.WorkingSolution;
 import org.wetside.core.plan.Load;
 import org.wetside.core.process.PlacedStep;
@@ -58,7 +56,6 @@ final class LoadSheet {
         .whenHandling(load.recipe().developer(), BathKind.DEVELOPER)
         .forEach(caution -> cautions.add(CautionView.of(caution)));
     solution.ifPresent(this::water);
-    Optional<StockRequirement> stock = wetside.checkStock().of(load);
     return new LoadPage(
         sheet,
         line,
@@ -68,8 +65,7 @@ final class LoadSheet {
         waterWords,
         alternative,
         cautions,
-        stock.map(check -> PlanWords.of(check, units)).orElse(""),
-        stock.map(check -> !check.passed()).orElse(false),
+        wetside.checkStock().of(load).map(check -> StockPart.of(check, units)).orElse(null),
         new PlanAttention(wetside, tonight, units)
             .jump(load.recipe().temperature(), load.fill())
             .orElse(""),

@@ -9,9 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wetside.app.Wetside;
 import org.wetside.app.mixing.Temper;
-import org.wetside.app.plan.PlanWords;
 import org.wetside.app.plan.Tonight;
-import org.wetside.core.bath.StockRequirement;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.quantity.Temperature;
@@ -70,21 +68,20 @@ final class PlanAttention {
             text ->
                 attention.add(
                     new PlanPage.Attention(
-                        "Cold wash", true, "Load " + line.number() + ": " + text, "", "")));
+                        "Cold wash", true, "Load " + line.number() + ". " + text, "", "")));
     if (line.run() == null) {
       wetside
           .checkStock()
           .of(load)
           .filter(check -> !check.passed())
+          .map(check -> StockPart.of(check, units))
           .ifPresent(
-              check ->
+              stock ->
                   attention.add(
                       new PlanPage.Attention(
-                          check instanceof StockRequirement.TooLittle
-                              ? "Too little developer"
-                              : "Minimum unknown",
-                          check instanceof StockRequirement.TooLittle,
-                          "Load " + line.number() + ": " + PlanWords.of(check, units),
+                          stock.flag(),
+                          stock.wrong(),
+                          "Load " + line.number() + ". " + stock.text(),
                           "/loads/" + load.id(),
                           "To load " + line.number())));
     }
@@ -101,7 +98,7 @@ final class PlanAttention {
     }
     double apart = Math.abs(tap.get().minus(baths).kelvins());
     String said =
-        "the tap is "
+        "The tap is "
             + units.words(tap.get())
             + ", "
             + String.format(Locale.ROOT, "%.0f K", apart)

@@ -22,7 +22,6 @@ import org.wetside.core.source.Standing;
  * @param fill liquid in the tank
  * @param mix concentrate and water; empty when the parts are not known
  * @param stock whether there is enough developer; empty when the parts are not known
- * @param stockOpen whether that is still to be settled
  * @param rolls each roll with its own time
  * @param inTheWay what stands in the way
  */
@@ -34,8 +33,7 @@ public record PreparedPart(
     String length,
     String fill,
     String mix,
-    String stock,
-    boolean stockOpen,
+    @Nullable StockPart stock,
     List<RollLine> rolls,
     List<String> inTheWay) {
 
@@ -67,8 +65,7 @@ public record PreparedPart(
                         + units.words(mix.water())
                         + " of water")
             .orElse(""),
-        load.stock().map(check -> PlanWords.of(check, units)).orElse(""),
-        load.stock().map(check -> !check.passed()).orElse(false),
+        load.stock().map(check -> StockPart.of(check, units)).orElse(null),
         rolls(load),
         load.inTheWay());
   }
