@@ -59,13 +59,17 @@ public final class Bench implements AutoCloseable {
 
   /**
    * Takes up every run that was under way when the program last ended. The plan went on by the
-   * clock meanwhile; what was missed is written down.
+   * clock meanwhile; what was missed is written down. A run this conductor already leads was never
+   * left alone.
    */
   public synchronized void resume() {
     Instant now = now();
     Optional<Instant> lastAlive = database.get().read(session -> new Runs(session).lastAlive());
     List<Long> underWay = database.get().read(session -> new Runs(session).underWay());
     for (long id : underWay) {
+      if (live.containsKey(id)) {
+        continue;
+      }
       LiveRun run = hold(id);
       if (run.state().phase() != Phase.READY) {
         Outage.of(run.state(), lastAlive, now).ifPresent(outage -> writeOutage(id, outage));

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,6 +16,7 @@ import org.wetside.app.drawer.RollRecord;
 import org.wetside.app.home.Home;
 import org.wetside.core.bath.Bottle;
 import org.wetside.core.plan.RollState;
+import org.wetside.core.run.EventKind;
 import org.wetside.core.run.Phase;
 
 /** What the invented evenings leave behind. */
@@ -58,6 +61,38 @@ class FillDemoTest {
       RollRecord record = wetside.readRecord().of("TM-03").orElseThrow();
       assertThat(record.runs()).hasSize(1);
       assertThat(record.runs().get(0).state().phase()).isEqualTo(Phase.FINISHED);
+    }
+  }
+
+  @Test
+  void theServerThatOpensItFindsNoGap(@TempDir Path folder) {
+    Clock started = Clock.fixed(NOW, ZoneOffset.UTC);
+    Clock[] real = {started};
+    Clock moving =
+        new Clock() {
+          @Override
+          public Instant instant() {
+            return real[0].instant();
+          }
+
+          @Override
+          public ZoneId getZone() {
+            return ZoneOffset.UTC;
+          }
+
+          @Override
+          public Clock withZone(ZoneId zone) {
+            return real[0].withZone(zone);
+          }
+        };
+    try (Wetside wetside = FillDemo.into(new Home(folder), moving)) {
+      real[0] = Clock.offset(started, Duration.ofSeconds(4));
+
+      wetside.bench().resume();
+
+      assertThat(wetside.bench().newest(1).get(0).state().events())
+          .as("the same conductor led the run all along")
+          .noneMatch(event -> event.kind() == EventKind.GAP);
     }
   }
 }
