@@ -18,11 +18,11 @@ final class DilutionStep {
   /** Empty when no film has both dilutions printed. */
   Optional<StepFactor> to(Dilution wanted, TimeSeries from, double celsius) {
     Dilution had = from.first().dilution();
-    List<TimeSeries> strong = new ArrayList<>();
+    Map<String, List<TimeSeries>> strong = new HashMap<>();
     List<TimeSeries> weak = new ArrayList<>();
     for (TimeSeries one : library.allOfDeveloper(from.first().developer())) {
       if (one.sameDilution(had)) {
-        strong.add(one);
+        strong.computeIfAbsent(one.first().filmCode(), film -> new ArrayList<>()).add(one);
       } else if (one.sameDilution(wanted)) {
         weak.add(one);
       }
@@ -30,7 +30,7 @@ final class DilutionStep {
     Map<String, List<Double>> ratios = new HashMap<>();
     Map<String, List<TimeSeries>> pairs = new HashMap<>();
     for (TimeSeries to : weak) {
-      for (TimeSeries start : strong) {
+      for (TimeSeries start : strong.getOrDefault(to.first().filmCode(), List.of())) {
         if (onlyDilutionDiffers(start, to)) {
           PairRatio.ln(start, to, celsius)
               .ifPresent(

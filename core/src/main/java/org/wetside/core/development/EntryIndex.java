@@ -39,6 +39,11 @@ public final class EntryIndex {
     return entries;
   }
 
+  /** The entries of this film, in the order given. */
+  List<TimeEntry> entriesOf(String filmCode) {
+    return entriesOfFilm.getOrDefault(filmCode, List.of());
+  }
+
   /** Whether any entry is of this film. */
   public boolean hasFilm(String filmCode) {
     return entriesOfFilm.containsKey(filmCode);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.TimeSpan;
 
@@ -35,14 +36,18 @@ final class Unanswered {
   }
 
   private List<TimeEntry> nearest() {
-    List<TimeEntry> entries = new ArrayList<>(library.own().entries());
-    entries.addAll(library.published().entries());
-    return entries.stream()
-        .filter(entry -> entry.filmCode().equals(question.film().code()))
-        .sorted(Comparator.comparingDouble(this::distance))
+    String film = question.film().code();
+    return Stream.of(library.own().entriesOf(film), library.published().entriesOf(film))
+        .flatMap(List::stream)
+        .map(entry -> new Near(entry, distance(entry)))
+        .sorted(Comparator.comparingDouble(Near::distance))
         .limit(MOST_NEAREST)
+        .map(Near::entry)
         .toList();
   }
+
+  /** An entry with its distance, which is computed once and compared often. */
+  private record Near(TimeEntry entry, double distance) {}
 
   /** The larger the further: another developer counts most, then agitation, then dilution. */
   private double distance(TimeEntry entry) {

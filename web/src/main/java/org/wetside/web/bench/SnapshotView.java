@@ -73,7 +73,7 @@ public record SnapshotView(
       double pourInSeconds, double drainSeconds, int pourInPairs, int drainPairs) {}
 
   /** The view of a snapshot. */
-  static SnapshotView of(BenchSnapshot at, List<MishapAdvice> mishaps) {
+  public static SnapshotView of(BenchSnapshot at, List<MishapAdvice> mishaps) {
     Duration moved = Duration.between(at.planned().end(), at.endsAt());
     boolean ready = at.state().phase() == Phase.READY;
     return new SnapshotView(
