@@ -10,8 +10,8 @@ public enum Asked {
   OTHER_TEMPERATURE("T-MAX 400", "D-76", "stock", "400", "71F", "rotary"),
   /** At an index between two printed ones. */
   PUSHED("TRI-X 400", "D-76", "stock", "800", "20C", "small"),
-  /** In a dilution no table of this film has. */
-  OTHER_DILUTION("TRI-X 400", "D-76", "1+2", "400", "20C", "small"),
+  /** In a dilution no table of this film and tank has. */
+  OTHER_DILUTION("T-MAX 400", "D-76", "1+1", "400", "20C", "rotary"),
   /** In a tank no table of this film and developer has. */
   OTHER_VESSEL("TRI-X 400", "XTOL", "1+1", "400", "20C", "rotary"),
   /** Far outside every temperature: no honest time, with the nearest entries and a clip test. */

@@ -51,10 +51,10 @@ class WorkloadTest {
     System.setProperty(SnapshotBenchmark.HOME, home.toString());
     SnapshotBenchmark benchmark = new SnapshotBenchmark();
     try {
-      assertThat(benchmark.running()).contains("\"run\":4,", "\"state\":\"running\"");
-      assertThat(benchmark.finished()).contains("\"run\":1,", "\"state\":\"finished\"");
-      assertThat(benchmark.runningOverHttp()).contains("\"run\":4,", "\"state\":\"running\"");
-      assertThat(benchmark.finishedOverHttp()).contains("\"run\":1,", "\"state\":\"finished\"");
+      assertThat(benchmark.running()).contains("\"run\":4,", "\"phase\":\"running\"");
+      assertThat(benchmark.finished()).contains("\"run\":1,", "\"phase\":\"finished\"");
+      assertThat(benchmark.runningOverHttp()).contains("\"run\":4,", "\"phase\":\"running\"");
+      assertThat(benchmark.finishedOverHttp()).contains("\"run\":1,", "\"phase\":\"finished\"");
       assertThat(lived.finished()).isEqualTo(3);
     } finally {
       benchmark.close();
