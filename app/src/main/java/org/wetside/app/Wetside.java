@@ -273,15 +273,17 @@ public final class Wetside implements AutoCloseable {
   }
 
   private Database openedToRead() {
-    if (Database.isBehind(home.database())) {
-      HomeLock brief = HomeLock.take(home, clock.instant());
-      try {
-        Database.open(home.database()).close();
-      } finally {
-        brief.close();
-      }
+    return Database.openToRead(home.database()).orElseGet(this::broughtUpToDate);
+  }
+
+  private Database broughtUpToDate() {
+    HomeLock brief = HomeLock.take(home, clock.instant());
+    try {
+      Database.open(home.database()).close();
+    } finally {
+      brief.close();
     }
-    return Database.openToRead(home.database());
+    return Database.openToRead(home.database()).orElseThrow();
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -33,12 +34,16 @@ public final class Database implements AutoCloseable {
    */
   public static Database open(Path file) {
     try {
-      int found = Files.exists(file) ? versionOf(file) : 0;
-      if (found < Schema.version()) {
-        Migration.run(file);
+      boolean fresh = !Files.exists(file);
+      int found = fresh ? Schema.version() : versionOf(file);
+      boolean older = found < Schema.version();
+      if (older) {
+        Migration.run(file, found);
       }
       Connection writer = Connections.toWrite(file);
-      if (found < Schema.version()) {
+      if (fresh) {
+        makeTables(writer);
+      } else if (older) {
         Schema.mark(writer);
       }
       return new Database(writer, new ReadPool(file));
@@ -48,32 +53,35 @@ public final class Database implements AutoCloseable {
   }
 
   /**
+   * All or none: a program that dies here leaves an empty database, which is migrated next time.
+   */
+  private static void makeTables(Connection writer) throws SQLException {
+    writer.setAutoCommit(false);
+    Schema.createIn(writer);
+    writer.commit();
+    writer.setAutoCommit(true);
+  }
+
+  /**
    * Opens a database only to read; where there is none, everything reads as empty and no file is
    * made.
    *
-   * @throws StoreException as {@link #open}, and when the file is older than the program: see
-   *     {@link #isBehind}
+   * @return empty when the file is older than the program: {@link #open} brings it up to date
+   * @throws StoreException as {@link #open}
    */
-  public static Database openToRead(Path file) {
+  public static Optional<Database> openToRead(Path file) {
     try {
       if (!Files.exists(file)) {
         Connection nothing = Connections.inMemory();
         Schema.createIn(nothing);
-        return new Database(nothing, null);
+        return Optional.of(new Database(nothing, null));
       }
-      if (versionOf(file) < Schema.version()) {
-        throw new StoreException("the database " + file + " must be brought up to date first");
+      Connection first = Connections.toRead(file);
+      if (checked(Schema.of(first), file) < Schema.version()) {
+        first.close();
+        return Optional.empty();
       }
-      return new Database(null, new ReadPool(file));
-    } catch (SQLException failure) {
-      throw new StoreException("opening the database " + file, failure);
-    }
-  }
-
-  /** Whether there is a database that has to be migrated before it can be read. */
-  public static boolean isBehind(Path file) {
-    try {
-      return Files.exists(file) && versionOf(file) < Schema.version();
+      return Optional.of(new Database(null, new ReadPool(file, first)));
     } catch (SQLException failure) {
       throw new StoreException("opening the database " + file, failure);
     }
@@ -159,18 +167,21 @@ public final class Database implements AutoCloseable {
 
   private static int versionOf(Path file) throws SQLException {
     try (Connection connection = Connections.toRead(file)) {
-      int found = Schema.of(connection);
-      if (found > Schema.version()) {
-        throw new StoreException(
-            "the database "
-                + file
-                + " has version "
-                + found
-                + ", this program knows versions up to "
-                + Schema.version()
-                + ". Nothing was changed. Use the newer program.");
-      }
-      return found;
+      return checked(Schema.of(connection), file);
     }
+  }
+
+  private static int checked(int found, Path file) {
+    if (found > Schema.version()) {
+      throw new StoreException(
+          "the database "
+              + file
+              + " has version "
+              + found
+              + ", this program knows versions up to "
+              + Schema.version()
+              + ". Nothing was changed. Use the newer program.");
+    }
+    return found;
   }
 }

@@ -18,6 +18,12 @@ final class ReadPool implements AutoCloseable {
     this.file = file;
   }
 
+  /** A pool that begins with a connection that is open already. */
+  ReadPool(Path file, Connection first) throws SQLException {
+    this(file);
+    idle.add(toTakeTurns(first));
+  }
+
   /** Waits until a connection is free. */
   Connection take() throws SQLException {
     free.acquireUninterruptibly();
@@ -31,7 +37,11 @@ final class ReadPool implements AutoCloseable {
   }
 
   private Connection opened() throws SQLException {
-    Connection connection = Connections.toRead(file);
+    return toTakeTurns(Connections.toRead(file));
+  }
+
+  /** One reading sees one state: it is a transaction. */
+  private static Connection toTakeTurns(Connection connection) throws SQLException {
     connection.setAutoCommit(false);
     return connection;
   }

@@ -42,7 +42,7 @@ final class Schema {
     }
   }
 
-  /** Makes all tables at once in an empty database that is thrown away after use. */
+  /** Makes all tables at once in an empty database. */
   static void createIn(Connection connection) throws SQLException {
     try (Statement statement = connection.createStatement()) {
       for (String file : FILES) {
@@ -52,7 +52,8 @@ final class Schema {
     mark(connection);
   }
 
-  private static String text(String file) {
+  /** A migration as it is written. */
+  static String text(String file) {
     try (InputStream in = Schema.class.getResourceAsStream("/db/migration/" + file)) {
       if (in == null) {
         throw new IllegalStateException("migration " + file + " is missing from the program");

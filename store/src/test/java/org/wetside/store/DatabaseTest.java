@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -82,7 +83,7 @@ class DatabaseTest {
 
   @Test
   void aMissingDatabaseReadsAsEmptyAndIsNotMade() {
-    try (Database database = Database.openToRead(file())) {
+    try (Database database = Database.openToRead(file()).orElseThrow()) {
       assertThat(themes(database)).isEmpty();
     }
     assertThat(file()).doesNotExist();
@@ -91,10 +92,51 @@ class DatabaseTest {
   @Test
   void readingOnlyRefusesToWrite() {
     Database.open(file()).close();
-    try (Database database = Database.openToRead(file())) {
+    try (Database database = Database.openToRead(file()).orElseThrow()) {
       assertThatThrownBy(() -> database.change(s -> s.change("DELETE FROM setting")))
           .isInstanceOf(StoreException.class)
           .hasMessageContaining("opened only to read");
+    }
+  }
+
+  /** A database made at once and one that was migrated step by step are the same. */
+  @Test
+  void anOlderDatabaseIsBroughtUpToDate() throws SQLException {
+    Database.open(file()).close();
+    for (int version = 0; version < Schema.version(); version++) {
+      Path older = folder.resolve("version-" + version + ".db");
+      makeAsOf(version, older);
+      assertThat(Database.openToRead(older)).as("version %d", version).isEmpty();
+
+      Database.open(older).close();
+
+      assertThat(tables(older)).as("version %d", version).isEqualTo(tables(file()));
+      assertThat(Database.openToRead(older)).hasValueSatisfying(Database::close);
+    }
+  }
+
+  private static void makeAsOf(int version, Path file) throws SQLException {
+    try (var connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        var statement = connection.createStatement()) {
+      for (String migration : Schema.FILES.subList(0, version)) {
+        statement.executeUpdate(Schema.text(migration));
+      }
+      statement.executeUpdate("PRAGMA user_version = " + version);
+    }
+  }
+
+  private static List<String> tables(Path file) throws SQLException {
+    try (var connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        var statement = connection.createStatement();
+        var rows =
+            statement.executeQuery(
+                "SELECT type || ' ' || name || ' ' || coalesce(sql, '') FROM sqlite_master"
+                    + " WHERE tbl_name NOT LIKE 'flyway%' ORDER BY 1")) {
+      List<String> found = new ArrayList<>();
+      while (rows.next()) {
+        found.add(rows.getString(1));
+      }
+      return found;
     }
   }
 
