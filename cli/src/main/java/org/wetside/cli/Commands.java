@@ -11,7 +11,17 @@ final class Commands {
   /** In the order in which help lists them. Every name needs its line in {@link #create}. */
   static final List<String> NAMES =
       List.of(
-          "serve", "demo", "rolls", "loads", "time", "times", "mix", "temper", "drift", "cues",
+          "serve",
+          "demo",
+          "rolls",
+          "loads",
+          "time",
+          "times",
+          "mix",
+          "temper",
+          "drift",
+          "cues",
+          "processes",
           "version");
 
   private Commands() {}
@@ -23,6 +33,7 @@ final class Commands {
       case "rolls" -> new RollsCommand();
       case "loads" -> new LoadsCommand();
       case "cues" -> new CuesCommand();
+      case "processes" -> new ProcessesCommand();
       case "time" -> new TimeCommand();
       case "times" -> new TimesCommand();
       case "mix" -> new MixCommand();

@@ -26,6 +26,7 @@ public final class Training {
           "temper|--to|20C|--total|1L|--cold|15C|--hot|50C",
           "drift|--readings|" + READINGS + "|--room|15C",
           "cues|small-tank|--development|9:00",
+          "processes|--show|small-tank",
           "rolls",
           "loads",
           "time|T-MAX 400|D-76|--dilution|stock|--ei|400|--temp|21C|--vessel|rotary",

@@ -19,6 +19,7 @@ import org.wetside.web.plan.LoadApiRoutes;
 import org.wetside.web.plan.LoadRoutes;
 import org.wetside.web.plan.PlanRoutes;
 import org.wetside.web.process.ProcessApiRoutes;
+import org.wetside.web.process.ProcessPagesRoutes;
 import org.wetside.web.rolls.RollsRoutes;
 import org.wetside.web.shelf.BottleApi;
 import org.wetside.web.shelf.MixRoutes;
@@ -44,6 +45,7 @@ final class Places {
         new BottleApi(wetside),
         new EquipmentRoutes(wetside, pages),
         new ProcessApiRoutes(wetside),
+        new ProcessPagesRoutes(wetside, pages),
         new TankApi(wetside),
         new ThermometerApi(wetside),
         new BenchRoutes(wetside, pages),

@@ -47,6 +47,9 @@ class EveryPageTest {
         "/shelf/mix",
         "/negatives",
         "/equipment",
+        "/processes",
+        "/processes/small-tank",
+        "/processes/new",
         "/loads/new",
         "/times",
         "/times?film=TRI-X+400&developer=D-76&dilution=stock&ei=800&temp=20C&vessel=small");
