@@ -15,13 +15,17 @@ final class Commands {
           "demo",
           "rolls",
           "loads",
+          "bottles",
+          "tanks",
+          "thermometers",
+          "processes",
           "time",
           "times",
           "mix",
           "temper",
           "drift",
           "cues",
-          "processes",
+          "completion",
           "version");
 
   private Commands() {}
@@ -34,6 +38,10 @@ final class Commands {
       case "loads" -> new LoadsCommand();
       case "cues" -> new CuesCommand();
       case "processes" -> new ProcessesCommand();
+      case "bottles" -> new BottlesCommand();
+      case "tanks" -> new TanksCommand();
+      case "thermometers" -> new ThermometersCommand();
+      case "completion" -> new CompletionCommand();
       case "time" -> new TimeCommand();
       case "times" -> new TimesCommand();
       case "mix" -> new MixCommand();

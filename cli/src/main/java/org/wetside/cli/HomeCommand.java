@@ -14,6 +14,9 @@ import org.wetside.app.home.ServerAddress;
  * @param <V> the view record, the same from both
  */
 abstract class HomeCommand<V> extends ViewCommand<V> {
+  /** The one edge of the command line where the wall clock comes in. */
+  static final Clock CLOCK = Clock.systemDefaultZone();
+
   /** The answer when the question needs nothing that a home holds; empty for most commands. */
   Optional<V> answerAnywhere() {
     return Optional.empty();
@@ -48,10 +51,8 @@ abstract class HomeCommand<V> extends ViewCommand<V> {
       }
     }
     Path folder = home.folder();
-    // The one edge of the command line where the wall clock comes in.
-    Clock clock = Clock.systemUTC();
     try (Wetside wetside =
-        writes() ? Wetside.open(folder, clock) : Wetside.openToRead(folder, clock)) {
+        writes() ? Wetside.open(folder, CLOCK) : Wetside.openToRead(folder, CLOCK)) {
       return answerHere(wetside);
     }
   }

@@ -3,9 +3,7 @@ package org.wetside.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.net.URLEncoder;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -125,7 +123,7 @@ final class ProcessesCommand extends HomeCommand<ProcessesView> {
   }
 
   private static String one(String slug) {
-    return ALL + "/" + URLEncoder.encode(slug.strip(), StandardCharsets.UTF_8);
+    return ALL + "/" + ServerRequest.inPath(slug);
   }
 
   @Override

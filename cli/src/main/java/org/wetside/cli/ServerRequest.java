@@ -23,6 +23,11 @@ record ServerRequest(String method, String target, String contentType, String bo
     return new ServerRequest("POST", path, contentType, body);
   }
 
+  /** A word as one part of a path. */
+  static String inPath(String word) {
+    return URLEncoder.encode(word.strip(), StandardCharsets.UTF_8).replace("+", "%20");
+  }
+
   /** The same with one more query parameter; without it when nothing was said. */
   ServerRequest with(String name, @Nullable Object value) {
     if (value == null) {

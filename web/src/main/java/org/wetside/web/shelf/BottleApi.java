@@ -42,7 +42,10 @@ public final class BottleApi implements Routes {
             .handledBy(ctx -> SHAPE.answer(ctx, whole(known(ctx)))));
     routes.addEndpoint(
         SHAPE
-            .on(Operation.patch(ONE, "Open, take out, top up or correct"), HttpStatus.OK)
+            .on(
+                Operation.post(
+                    ONE + "/book", "A line of its book: open, take out, top up, correct"),
+                HttpStatus.CREATED)
             .takes(BottleChangeBody.class)
             .handledBy(this::change));
     routes.addEndpoint(
@@ -63,6 +66,7 @@ public final class BottleApi implements Routes {
   private void change(Context ctx) {
     String letter = known(ctx).label().letter();
     Json.read(ctx, BottleChangeBody.class).to(wetside.changeBottle(), letter);
+    ctx.status(HttpStatus.CREATED);
     SHAPE.answer(ctx, whole(known(ctx)));
   }
 

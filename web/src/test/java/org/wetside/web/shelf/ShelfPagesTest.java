@@ -3,7 +3,6 @@ package org.wetside.web.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -126,18 +125,9 @@ class ShelfPagesTest {
         "{\"letter\":\"F\",\"contents\":\"fixer\",\"strength\":\"working\",\"bath\":\"fixer\",\"fullMl\":1000}";
     assertThat(server.postJson("/api/bottles", body).statusCode()).isEqualTo(201);
     HttpResponse<String> taken =
-        server.send(
-            HttpRequest.newBuilder(server.at("/api/bottles/F"))
-                .header("Content-Type", "application/json")
-                .method("PATCH", BodyPublishers.ofString("{\"takeMl\":30,\"note\":\"spilled\"}"))
-                .build());
+        server.postJson("/api/bottles/F/book", "{\"takeMl\":30,\"note\":\"spilled\"}");
     assertThat(taken.body()).contains("\"leftMl\":970.0");
-    HttpResponse<String> nothing =
-        server.send(
-            HttpRequest.newBuilder(server.at("/api/bottles/F"))
-                .header("Content-Type", "application/json")
-                .method("PATCH", BodyPublishers.ofString("{}"))
-                .build());
+    HttpResponse<String> nothing = server.postJson("/api/bottles/F/book", "{}");
     assertThat(nothing.statusCode()).isEqualTo(400);
     assertThat(nothing.body()).contains("takeMl, topUpMl, correctToMl or openedOn");
     HttpResponse<String> gone =
