@@ -2,6 +2,7 @@ package org.wetside.cli;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Optional;
 import org.wetside.app.Wetside;
 import org.wetside.app.home.Home;
@@ -15,7 +16,7 @@ import org.wetside.app.home.ServerAddress;
  */
 abstract class HomeCommand<V> extends ViewCommand<V> {
   /** The one edge of the command line where the wall clock comes in. */
-  static final Clock CLOCK = Clock.systemDefaultZone();
+  static final Clock CLOCK = Clock.system(ZoneId.systemDefault());
 
   /** The answer when the question needs nothing that a home holds; empty for most commands. */
   Optional<V> answerAnywhere() {

@@ -78,7 +78,7 @@ class ThingsCommandsTest {
     assertThat(alone.get(10)).contains("2 × 135, 300 mL each  holds 680 mL");
     assertThat(alone.get(15)).contains("rod  -0.3 K at 0 °C");
 
-    try (Wetside wetside = Wetside.open(home, Clock.systemDefaultZone());
+    try (Wetside wetside = Wetside.open(home, Clock.system(java.time.ZoneId.systemDefault()));
         WebServer server =
             WebServer.start(wetside, new WebOptions(0, false, Optional.of("secret")))) {
       new ServerAddress("http://127.0.0.1:" + server.port(), "secret").write(new Home(home));
