@@ -43,6 +43,7 @@ public final class Bench implements AutoCloseable {
   private final Alarm alarm;
   private final Map<Long, LiveRun> live = new HashMap<>();
   private final Map<Long, Hands> hands = new HashMap<>();
+  private final RecentRuns over = new RecentRuns();
   private final List<LongConsumer> watchers = new CopyOnWriteArrayList<>();
   private Instant lastPulse = Instant.EPOCH;
 
@@ -147,13 +148,13 @@ public final class Bench implements AutoCloseable {
 
   private BenchSnapshot snapshot(long id) {
     LiveRun run = hold(id);
-    BenchSnapshot snapshot =
-        BenchSnapshot.of(run, hands.computeIfAbsent(id, unused -> learned(run)), now());
+    Hands known = hands.computeIfAbsent(id, unused -> learned(run));
     if (run.state().phase().over()) {
       live.remove(id);
       hands.remove(id);
+      over.put(id, new RecentRuns.Left(run, known));
     }
-    return snapshot;
+    return BenchSnapshot.of(run, known, now());
   }
 
   private Hands learned(LiveRun run) {
@@ -275,13 +276,18 @@ public final class Bench implements AutoCloseable {
   private LiveRun hold(long id) {
     LiveRun held = live.get(id);
     if (held == null) {
+      Optional<RecentRuns.Left> left = over.take(id);
+      left.ifPresent(one -> hands.put(id, one.hands()));
+      held = left.map(RecentRuns.Left::run).orElse(null);
+    }
+    if (held == null) {
       held =
           database
               .get()
               .read(session -> LiveRun.load(session, id))
               .orElseThrow(() -> new NoSuchRunException(id));
-      live.put(id, held);
     }
+    live.put(id, held);
     return held;
   }
 

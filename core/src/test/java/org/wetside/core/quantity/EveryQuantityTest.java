@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -127,6 +132,69 @@ class EveryQuantityTest {
       Duration time = Duration.ofMillis(random.nextInt(10_000_000));
       assertThat(TimeSpan.ofSeconds(TimeSpan.toSeconds(time))).isEqualTo(time);
     }
+  }
+
+  /** Rows CK40 (CH-S11 prints a wrong value for the same conversion) and CK41 (CH-S07). */
+  @Test
+  void publishedConversionsHold() {
+    assertThat(Temperature.ofFahrenheit(125).celsius()).isCloseTo(51.667, within(0.001));
+    double share = Volume.ofUsFluidOunces(1.5).ratioTo(Volume.ofUsFluidOunces(32));
+    assertThat(Volume.ofLitres(1).times(share).millilitres()).isCloseTo(46.9, within(0.1));
+  }
+
+  /** A band is two temperatures in order; its text comes back, whatever the ends. */
+  @Test
+  void aBandOfTemperaturesComesBack() {
+    Random random = new Random(3);
+    for (int i = 0; i < TRIES; i++) {
+      double low = Math.round(random.nextDouble() * 400) / 10.0;
+      double high = low + Math.round(random.nextDouble() * 100) / 10.0;
+      TemperatureRange band =
+          new TemperatureRange(Temperature.ofCelsius(low), Temperature.ofCelsius(high));
+      assertThat(TemperatureRange.parse(band.toString())).isEqualTo(band);
+      assertThat(band.contains(band.low())).isTrue();
+      assertThat(band.outsideBy(band.high()).kelvins()).isZero();
+      if (high > low) {
+        assertThatThrownBy(() -> new TemperatureRange(band.high(), band.low()))
+            .isInstanceOf(BadValueException.class);
+      }
+    }
+  }
+
+  /** What comes out of a sum, a difference or a product is a number of the same kind. */
+  @Test
+  void arithmeticLeavesNoMinusZeroAndNoOverflowUnseen() {
+    double zero = Volume.ofMillilitres(3).minus(Volume.ofMillilitres(3)).times(2).millilitres();
+    assertThat(1 / zero).isPositive();
+    double none = Temperature.ofCelsius(-5).minus(Temperature.ofCelsius(-5)).kelvins();
+    assertThat(1 / none).isPositive();
+    double mirrored = TemperatureDifference.ofKelvins(0).times(-1).kelvins();
+    assertThat(1 / mirrored).isPositive();
+    assertThatThrownBy(() -> Volume.ofMillilitres(1e300).times(1e300))
+        .isInstanceOf(BadValueException.class);
+  }
+
+  /** A new quantity of this package joins the list above, or the few that hold no single number. */
+  @Test
+  void noQuantityIsForgotten() throws Exception {
+    Set<String> tested = new TreeSet<>(Set.of("TemperatureRange", "Units", "Written"));
+    for (Kind kind : kinds()) {
+      tested.add(kind.of().apply(Math.max(1, kind.least())).getClass().getSimpleName());
+    }
+    Set<String> records = new TreeSet<>();
+    Path classes = Path.of(Temperature.class.getResource("Temperature.class").toURI()).getParent();
+    try (Stream<Path> files = Files.list(classes)) {
+      for (Path file : files.toList()) {
+        String name = file.getFileName().toString().replace(".class", "");
+        if (!name.contains("$") && !name.equals("package-info")) {
+          Class<?> type = Class.forName(Temperature.class.getPackageName() + "." + name);
+          if (type.isRecord()) {
+            records.add(name);
+          }
+        }
+      }
+    }
+    assertThat(tested).isEqualTo(records);
   }
 
   @Test

@@ -1,0 +1,6 @@
+package org.wetside.app.util;
+
+/** Named for nothing. */
+final class BrokenHelper {
+  private BrokenHelper() {}
+}
