@@ -50,6 +50,8 @@ class EveryPageTest {
         "/processes",
         "/processes/small-tank",
         "/processes/new",
+        "/processes/mine",
+        "/processes/mine/change",
         "/loads/new",
         "/times",
         "/times?film=TRI-X+400&developer=D-76&dilution=stock&ei=800&temp=20C&vessel=small");
@@ -58,6 +60,7 @@ class EveryPageTest {
   @BeforeAll
   void open(@TempDir Path home) {
     wetside = Wetside.open(home, Clock.systemUTC());
+    wetside.keepProcess().copy("small-tank", "mine", "").orRefuse();
     server = WebServer.start(wetside, WebOptions.onPort(0));
     browsing = new Browsing();
   }

@@ -71,6 +71,19 @@ public record Units(Scale scale, Measure measure) {
     return trimmed(inScale(temperature), 1) + " " + scale.sign();
   }
 
+  /**
+   * To a tenth of a degree, for example {@code 18.3 to 23.9 °C}; a band of less than a kelvin to a
+   * hundredth. Reads back by {@link TemperatureRange#parse}.
+   */
+  public String words(TemperatureRange band) {
+    int decimals = band.high().minus(band.low()).kelvins() < 1 ? 2 : 1;
+    return trimmed(inScale(band.low()), decimals)
+        + " to "
+        + trimmed(inScale(band.high()), decimals)
+        + " "
+        + scale.sign();
+  }
+
   /** As one reads it off a measure, for example {@code 31.3 mL}, {@code 144 mL}. */
   public String words(Volume volume) {
     return number(volume) + " " + measure.sign();

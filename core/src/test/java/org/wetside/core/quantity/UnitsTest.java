@@ -23,6 +23,18 @@ class UnitsTest {
   }
 
   @Test
+  void aBandSaysItsUnitOnceAndReadsBack() {
+    TemperatureRange band = TemperatureRange.parse("18.3 to 23.9 C");
+    assertThat(Units.METRIC.words(band)).isEqualTo("18.3 to 23.9 °C");
+    assertThat(AMERICAN.words(band)).isEqualTo("64.9 to 75 °F");
+    assertThat(TemperatureRange.parse(AMERICAN.words(band)).low().celsius())
+        .isEqualTo(18.3, within(0.03));
+    TemperatureRange narrow = TemperatureRange.parse("37.65 to 37.95 C");
+    assertThat(Units.METRIC.words(narrow)).isEqualTo("37.65 to 37.95 °C");
+    assertThat(AMERICAN.words(narrow)).isEqualTo("99.77 to 100.31 °F");
+  }
+
+  @Test
   void volumesAreReadAsFineAsAMeasureShowsThem() {
     assertThat(Units.METRIC.words(Volume.ofMillilitres(31.25))).isEqualTo("31.3 mL");
     assertThat(Units.METRIC.words(Volume.ofMillilitres(8))).isEqualTo("8 mL");

@@ -11,6 +11,8 @@ import org.wetside.web.page.Sheet;
  *
  * @param sheet the sheet
  * @param load the load
+ * @param process short name of the process that leads it
+ * @param processName as people call it
  * @param source where its time is from
  * @param concentrate what to measure out of the bottle; empty when the parts are not known
  * @param waters what to pour of each water; empty when nobody said what there is
@@ -24,6 +26,8 @@ import org.wetside.web.page.Sheet;
 public record LoadPage(
     Sheet sheet,
     LoadLine load,
+    String process,
+    String processName,
     String source,
     String concentrate,
     List<Pour> waters,

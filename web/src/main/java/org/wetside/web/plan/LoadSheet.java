@@ -59,6 +59,8 @@ final class LoadSheet {
     return new LoadPage(
         sheet,
         line,
+        load.process(),
+        wetside.findProcess().of(load.process()).name(),
         load.time().source(),
         solution.map(mix -> units.words(mix.concentrate())).orElse(""),
         waters,

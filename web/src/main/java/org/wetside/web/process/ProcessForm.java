@@ -10,6 +10,9 @@ import org.wetside.app.process.ProcessDraft;
 import org.wetside.app.process.ProcessFault;
 import org.wetside.app.process.StepDraft;
 import org.wetside.app.process.StepField;
+import org.wetside.core.process.FilmProcess;
+import org.wetside.core.process.Step;
+import org.wetside.core.quantity.Units;
 import org.wetside.web.page.FilledForm;
 
 /**
@@ -19,9 +22,28 @@ import org.wetside.web.page.FilledForm;
  * @param form as typed
  */
 record ProcessForm(FilledForm form) {
+  private static final String FROM_THE_LOAD = "from the load";
+
   /** More than any process has; the rest of what comes in is not looked at. */
   private static final int MOST = 60;
 
+  /** A process, opened to be changed by somebody who reads these units. */
+  static ProcessForm of(FilmProcess process, Units units) {
+    Map<String, String> values = new LinkedHashMap<>(of(ProcessDraft.of(process)).form().values());
+    boolean exact = units.scale() == Units.Scale.CELSIUS;
+    for (int i = 0; i < process.steps().size(); i++) {
+      Step step = process.steps().get(i);
+      if (step.duration().isEmpty()) {
+        values.put(name(i, StepField.TIME), FROM_THE_LOAD);
+      }
+      if (step.band().isPresent() && !exact) {
+        values.put(name(i, StepField.TEMPERATURE), units.words(step.band().get()));
+      }
+    }
+    return new ProcessForm(FilledForm.of(values));
+  }
+
+  /** A draft as it was typed. */
   static ProcessForm of(ProcessDraft draft) {
     Map<String, String> values = new LinkedHashMap<>();
     values.put("slug", draft.slug());
@@ -49,6 +71,24 @@ record ProcessForm(FilledForm form) {
     return found;
   }
 
+  /** What is wished for, by somebody who reads these units. */
+  ProcessDraft draft(Units units) {
+    ProcessDraft typed = draft();
+    List<StepDraft> steps = typed.steps().stream().map(step -> scaled(step, units)).toList();
+    return new ProcessDraft(typed.slug(), typed.name(), typed.about(), steps);
+  }
+
+  /** With the scale of the label behind a temperature that was typed without one. */
+  private static StepDraft scaled(StepDraft step, Units units) {
+    String band = step.value(StepField.TEMPERATURE);
+    if (!band.matches("[^CcFf]+")) {
+      return step;
+    }
+    Map<StepField, String> fields = new EnumMap<>(step.fields());
+    fields.put(StepField.TEMPERATURE, band + " " + units.scale().sign());
+    return new StepDraft(fields);
+  }
+
   ProcessDraft draft() {
     List<StepDraft> steps = new ArrayList<>();
     for (int i = 0; i < steps(); i++) {
@@ -64,8 +104,8 @@ record ProcessForm(FilledForm form) {
   /**
    * The form after one of its keys beside the steps.
    *
-   * @param wish {@code add-2} a step after the third, {@code drop-2}, {@code up-2}, {@code down-2};
-   *     anything else changes nothing
+   * @param wish {@code add} a step before all, {@code add-2} one after the third, {@code drop-2},
+   *     {@code up-2}, {@code down-2}; anything else changes nothing
    */
   ProcessForm after(String wish) {
     ProcessDraft draft = draft();

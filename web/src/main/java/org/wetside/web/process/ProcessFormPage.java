@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.wetside.app.process.StepField;
 import org.wetside.core.process.StepKind;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
@@ -21,14 +20,6 @@ import org.wetside.web.page.Sheet;
 public record ProcessFormPage(Sheet sheet, @Nullable String slug, FilledForm form, int count) {
   private static final Map<String, String> LIGHTS = eachLight();
   private static final Map<String, String> KINDS = eachKind();
-
-  private static final Map<String, String> EXAMPLES =
-      Map.of(
-          StepField.TIME.word(), "5:00",
-          StepField.AGITATION.word(), "30 s, then 5 s every 60 s",
-          StepField.AFTERWARDS.word(), "discard",
-          StepField.POUR_IN.word(), "10 s",
-          StepField.DRAIN.word(), "15 s");
 
   /** The steps, counted from 0. */
   public List<Integer> steps() {
@@ -48,11 +39,6 @@ public record ProcessFormPage(Sheet sheet, @Nullable String slug, FilledForm for
   /** What light the film may see. */
   public Map<String, String> lightChoices() {
     return LIGHTS;
-  }
-
-  /** What may stand in a field. */
-  public @Nullable String example(String field) {
-    return EXAMPLES.get(field);
   }
 
   /** Where the form is sent. */

@@ -53,7 +53,7 @@ public final class ProcessPagesRoutes implements Routes {
     routes.get("/processes/{slug}", ctx -> show(ctx, FilledForm.empty()));
     routes.post("/processes/{slug}/copy", this::copy);
     routes.get("/processes/{slug}/change", this::changeForm);
-    routes.post("/processes/{slug}/change", ctx -> keep(ctx, own(ctx).slug()));
+    routes.post("/processes/{slug}/change", ctx -> keep(ctx, ctx.pathParam("slug")));
     routes.post("/processes/{slug}/remove", this::remove);
   }
 
@@ -112,7 +112,7 @@ public final class ProcessPagesRoutes implements Routes {
 
   private void changeForm(Context ctx) {
     FilmProcess process = own(ctx);
-    showForm(ctx, process.slug(), ProcessForm.of(ProcessDraft.of(process)));
+    showForm(ctx, process.slug(), ProcessForm.of(process, Pages.units(ctx)));
   }
 
   /** The key decides: keep it, or move its steps about. */
@@ -123,18 +123,22 @@ public final class ProcessPagesRoutes implements Routes {
       showForm(ctx, slug, form.after(wish));
       return;
     }
-    KeepProcess.Outcome outcome =
-        slug == null
-            ? wetside.keepProcess().add(form.draft())
-            : wetside.keepProcess().change(slug, form.draft());
-    if (outcome instanceof KeepProcess.Outcome.Kept kept) {
-      pages.goSaying(ctx, ALL + "/" + kept.process().slug(), "Kept " + kept.process().name() + ".");
-    } else {
-      showForm(
-          ctx,
-          slug,
-          new ProcessForm(form.saying(((KeepProcess.Outcome.Unclear) outcome).faults())));
+    try {
+      ProcessDraft draft = form.draft(Pages.units(ctx));
+      KeepProcess.Outcome outcome =
+          slug == null
+              ? wetside.keepProcess().add(draft)
+              : wetside.keepProcess().change(slug, draft);
+      if (outcome instanceof KeepProcess.Outcome.Kept kept) {
+        FilmProcess process = kept.process();
+        pages.goSaying(ctx, ALL + "/" + process.slug(), "Kept " + process.name() + ".");
+        return;
+      }
+      form = new ProcessForm(form.saying(((KeepProcess.Outcome.Unclear) outcome).faults()));
+    } catch (BadValueException gone) {
+      form = new ProcessForm(form.form().saying(FilledForm.WHOLE, gone));
     }
+    showForm(ctx, slug, form);
   }
 
   private void remove(Context ctx) {

@@ -1,5 +1,7 @@
 package org.wetside.web.process;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.wetside.app.process.StepDraft;
 import org.wetside.app.process.StepField;
 import org.wetside.core.process.Step;
@@ -14,10 +16,8 @@ import org.wetside.web.page.Hatch;
  * @param heading what it does
  * @param bottle letter; empty for water and light
  * @param time how long; empty where the load says it
- * @param temperature the band it may have; empty when it is not stated
- * @param agitation the whole schedule in one line
- * @param afterwards where the liquid goes
- * @param light what light the film may see
+ * @param agitation when the tank is moved, in one line
+ * @param around how warm, in what light, when it is drained, where the liquid goes
  * @param standing how its values are known
  * @param source what they are cited from
  */
@@ -26,10 +26,8 @@ public record ProcessStepLine(
     String heading,
     String bottle,
     String time,
-    String temperature,
     String agitation,
-    String afterwards,
-    String light,
+    String around,
     Standing standing,
     String source) {
 
@@ -40,13 +38,31 @@ public record ProcessStepLine(
         step.kind().heading(),
         typed.value(StepField.BOTTLE),
         typed.value(StepField.TIME),
-        step.band()
-            .map(band -> units.words(band.low()) + " to " + units.words(band.high()))
-            .orElse(""),
-        typed.value(StepField.AGITATION),
-        typed.value(StepField.AFTERWARDS),
-        typed.value(StepField.LIGHT),
+        moved(typed.value(StepField.AGITATION)),
+        around(step, units),
         step.standing(),
         step.source());
+  }
+
+  private static String moved(String agitation) {
+    return agitation.equals("none") ? "not moved" : agitation;
+  }
+
+  private static String around(Step step, Units units) {
+    List<String> words = new ArrayList<>();
+    step.band().ifPresent(band -> words.add(units.words(band)));
+    words.add(
+        switch (step.light()) {
+          case DARK -> "in the dark";
+          case ANY -> "any light";
+          case REQUIRED -> "light is needed";
+        });
+    if (step.kind().wet()) {
+      if (!step.drainLead().isZero()) {
+        words.add("drained " + StepDraft.of(step).value(StepField.DRAIN) + " before its end");
+      }
+      words.add(step.afterUse().bottle().map(to -> "back to bottle " + to).orElse("poured away"));
+    }
+    return String.join("; ", words);
   }
 }

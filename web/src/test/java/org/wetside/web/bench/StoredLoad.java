@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.wetside.app.plan.LoadWish;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.Load;
@@ -66,21 +65,6 @@ public final class StoredLoad {
                 .id();
           });
     }
-  }
-
-  /** What changes that load to be led by another process and keeps the rest; needs a tank. */
-  public static LoadWish wish(String process) {
-    return new LoadWish(
-        List.of("A-1", "A-2"),
-        "Double",
-        process,
-        new Recipe("soup", Dilution.parse("1+1"), Temperature.ofCelsius(20)),
-        Optional.of(
-            new ChosenTime(Duration.ofMinutes(9), Standing.PUBLISHED, "leaflet", Optional.empty())),
-        Optional.of(Volume.ofMillilitres(600)),
-        Map.of(BathKind.DEVELOPER, "D"),
-        Optional.empty(),
-        "");
   }
 
   private static Load.Place place(String number) {
