@@ -195,10 +195,28 @@ final class ProcessesCommand extends HomeCommand<ProcessesView> {
             + (step.bottle() == null ? "" : " " + step.bottle())
             + "  "
             + step.agitation()
+            + around(step)
             + "  ("
             + step.standing()
             + ", "
             + step.source()
             + ")");
+  }
+
+  /** How warm, when it is drained, where the liquid goes. */
+  private static String around(ProcessStepView step) {
+    StringBuilder words = new StringBuilder();
+    if (step.lowC() != null) {
+      words.append("; ").append(step.lowC()).append(" to ").append(step.highC()).append(" °C");
+    }
+    if (step.drainLeadSeconds() > 0) {
+      words.append("; drained ").append(step.drainLeadSeconds()).append(" s before its end");
+    }
+    if (step.light().equals("required")) {
+      return words.append("; in the light").toString();
+    }
+    return words
+        .append(step.backTo() == null ? "; discarded" : "; back to " + step.backTo())
+        .toString();
   }
 }

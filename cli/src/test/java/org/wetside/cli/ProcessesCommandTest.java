@@ -31,7 +31,9 @@ class ProcessesCommandTest {
   void listsShowsCopiesAndTakesAway() {
     assertThat(type("processes").out()).contains("small-tank  Small tank");
     assertThat(type("processes", "--show", "small-tank").out())
-        .containsPattern("the load's  developer D  .*published");
+        .containsPattern("the load's  developer D  .*published")
+        .contains("18.3 to 23.9 °C; drained 15.0 s before its end; back to F")
+        .contains("23.9 °C; drained 15.0 s before its end; discarded");
     Typed copied = type("processes", "--copy", "small-tank", "--as", "harbour-tank");
     assertThat(copied.exitCode()).as(copied.err()).isZero();
     assertThat(copied.out()).contains("harbour-tank  Harbour tank  (your own)");
