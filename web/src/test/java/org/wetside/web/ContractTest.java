@@ -3,7 +3,9 @@ package org.wetside.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.javalin.router.Endpoint;
+import java.io.IOException;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -78,6 +80,27 @@ class ContractTest {
     assertThat(misspelt.statusCode()).isEqualTo(400);
     assertThat(misspelt.body()).contains("totl", "dilution, total, of, rolls, minimum");
     assertThat(server.get("/api/now?x=1").body()).contains("takes none");
+  }
+
+  /** The table of docs/http.md, row by row. */
+  @Test
+  void theDocumentationListsTheSameAddresses() throws IOException {
+    List<String> written =
+        Files.readAllLines(Path.of("..", "docs", "http.md")).stream()
+            .filter(line -> line.matches("\\| [A-Z]+ \\| `/api.*"))
+            .toList();
+    List<String> real = new ArrayList<>();
+    for (var path : document.path("paths").properties()) {
+      for (var operation : path.getValue().properties()) {
+        real.add(
+            "| %s | `%s` | %s |"
+                .formatted(
+                    operation.getKey().toUpperCase(Locale.ROOT),
+                    path.getKey(),
+                    operation.getValue().path("summary").asString()));
+      }
+    }
+    assertThat(written).containsExactlyInAnyOrderElementsOf(real);
   }
 
   /** Every parameter that is said to be required: without it the route refuses. */
