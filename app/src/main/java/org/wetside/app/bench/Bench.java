@@ -38,6 +38,9 @@ public final class Bench implements AutoCloseable {
   /** How often a sign of life is left while a run goes on. */
   private static final Duration PULSE = Duration.ofSeconds(5);
 
+  /** Two signs of life left out: whoever was away for longer has missed what was due. */
+  private static final Duration LATE = PULSE.multipliedBy(2);
+
   private final Supplier<Database> database;
   private final Clock clock;
   private final Alarm alarm;
@@ -193,7 +196,7 @@ public final class Bench implements AutoCloseable {
   /** Writes everything of the plan that is due by now. */
   private void advance(long id) {
     Instant now = now();
-    boolean moved = false;
+    boolean moved = sayIfLate(id, now);
     for (Optional<Agenda.Due> due = due(id, now); due.isPresent(); due = due(id, now)) {
       RunState state = hold(id).state();
       Agenda.Due next = due.get();
@@ -217,6 +220,23 @@ public final class Bench implements AutoCloseable {
     if (moved) {
       tell(id);
     }
+  }
+
+  /** A process that was held up or whose machine slept was away, though it never ended. */
+  private boolean sayIfLate(long id, Instant now) {
+    RunState state = hold(id).state();
+    boolean watched = lastPulse.isAfter(Instant.EPOCH);
+    boolean goesOn = state.phase() == Phase.RUNNING || state.phase() == Phase.WAITING;
+    if (!watched || !goesOn || !lastPulse.plus(LATE).isBefore(now)) {
+      return false;
+    }
+    Instant lastEvent = state.events().get(state.events().size() - 1).receivedAt();
+    if (!lastEvent.plus(LATE).isBefore(now)) {
+      return false;
+    }
+    Optional<Outage> outage = Outage.of(state, Optional.of(lastPulse), now);
+    outage.ifPresent(missed -> writeOutage(id, missed));
+    return outage.isPresent();
   }
 
   private Optional<Agenda.Due> due(long id, Instant now) {
@@ -319,9 +339,10 @@ public final class Bench implements AutoCloseable {
             .flatMap(run -> Agenda.next(run.state()).stream())
             .map(Agenda.Due::at)
             .min(Instant::compareTo);
-    if (next.isPresent()) {
+    // The pulse beats for every run that goes on, also for one whose end is left to the hands.
+    if (goesOn()) {
       Instant beat = lastPulse.plus(PULSE);
-      alarm.set(next.get().isBefore(beat) ? next.get() : beat, this::ring);
+      alarm.set(next.filter(beat::isAfter).orElse(beat), this::ring);
     }
   }
 

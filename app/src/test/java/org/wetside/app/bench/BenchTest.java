@@ -172,6 +172,48 @@ class BenchTest {
   }
 
   @Test
+  void aConductorThatWasHeldUpSaysWhatWasMissed() {
+    try (Evening evening = evening()) {
+      long run = evening.started();
+      evening.clock.pass(Duration.ofSeconds(100));
+      evening.clock.passUnwatched(Duration.ofSeconds(90));
+
+      List<Happening> said = gapsAndMissed(evening.bench.look(run).state());
+
+      // Last seen at 100 s, back at 190 s: the cycles at 130 s and at 190 s were due.
+      assertThat(said)
+          .containsExactly(
+              new Happening.Gap(
+                  Evening.START.plusSeconds(100), Evening.START.plusSeconds(190), Duration.ZERO),
+              new Happening.CueMissed("0-agitate-2"),
+              new Happening.CueMissed("0-agitate-3"));
+      assertThat(gapsAndMissed(evening.bench.look(run).state())).isEqualTo(said);
+      evening.clock.pass(Duration.ofHours(1));
+      RunState after = evening.bench.look(run).state();
+      assertThat(after.phase()).isEqualTo(Phase.FINISHED);
+      assertThat(gapsAndMissed(after)).isEqualTo(said);
+    }
+  }
+
+  @Test
+  void aShortDelayIsNoGap() {
+    try (Evening evening = evening()) {
+      long run = evening.started();
+      evening.clock.pass(Duration.ofSeconds(100));
+      evening.clock.passUnwatched(Duration.ofSeconds(9));
+
+      assertThat(gapsAndMissed(evening.bench.look(run).state())).isEmpty();
+    }
+  }
+
+  private static List<Happening> gapsAndMissed(RunState state) {
+    return state.events().stream()
+        .map(event -> event.what())
+        .filter(what -> what instanceof Happening.Gap || what instanceof Happening.CueMissed)
+        .toList();
+  }
+
+  @Test
   void aDeveloperThatEndedUnwatchedHasEndedByThePlan() {
     long run;
     try (Evening before = evening()) {

@@ -155,7 +155,8 @@ class EveryQuantityTest {
       assertThat(band.contains(band.low())).isTrue();
       assertThat(band.outsideBy(band.high()).kelvins()).isZero();
       if (high > low) {
-        assertThatThrownBy(() -> new TemperatureRange(band.high(), band.low()))
+        assertThatThrownBy(
+                () -> new TemperatureRange(/* low= */ band.high(), /* high= */ band.low()))
             .isInstanceOf(BadValueException.class);
       }
     }
