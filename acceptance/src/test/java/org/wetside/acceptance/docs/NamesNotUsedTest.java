@@ -23,6 +23,8 @@ import org.junit.jupiter.api.Test;
 class NamesNotUsedTest {
   private static final Path ROOT = Path.of("..");
   private static final Pattern WORD = Pattern.compile("[a-z]+");
+  private static final Pattern ONE_MACHINE =
+      Pattern.compile("(?<![\\w.}/*-])/(" + "work|tmp" + ")/\\w");
   private static final Set<String> SUMS =
       Set.of(
           "e0cd68bd5576f3c12a891419259bceb16d4199e96d8657718d6fc0e0dae8c2aa",
@@ -44,6 +46,17 @@ class NamesNotUsedTest {
     }
     assertThat(found).isEmpty();
     assertThat(read).isGreaterThan(500);
+  }
+
+  @Test
+  void noFileHoldsAPathOfOneMachine() throws IOException {
+    List<String> found = new ArrayList<>();
+    for (Path file : texts()) {
+      if (ONE_MACHINE.matcher(Files.readString(file)).find()) {
+        found.add(file.toString());
+      }
+    }
+    assertThat(found).isEmpty();
   }
 
   /** Each word and each pair of neighbours, once. */
@@ -89,6 +102,8 @@ class NamesNotUsedTest {
     assertThat(wordsOf("a Sluice, Gate F of it"))
         .contains("sluice", "gate f")
         .doesNotContain("f of");
+    assertThat("see /" + "tmp/notes").containsPattern(ONE_MACHINE);
+    assertThat("see target/tmp/notes").doesNotContainPattern(ONE_MACHINE);
     assertThat(sum("abc"))
         .as("FIPS 180-2, appendix B.1")
         .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
