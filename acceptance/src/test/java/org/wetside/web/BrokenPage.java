@@ -5,6 +5,6 @@ final class BrokenPage {
   private BrokenPage() {}
 
   static String shows(org.wetside.store.Database database) {
-    return database + org.wetside.cli.Main.class.getName();
+    return database.getClass().getName() + org.wetside.cli.Main.class.getName();
   }
 }

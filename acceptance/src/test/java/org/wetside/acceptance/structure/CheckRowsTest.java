@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -61,8 +62,8 @@ class CheckRowsTest {
     assertThat(rows()).containsAll(places.keySet());
   }
 
-  private static TreeSet<String> rows() {
-    TreeSet<String> rows = new TreeSet<>();
+  private static Set<String> rows() {
+    Set<String> rows = new TreeSet<>();
     for (Path file : FILES) {
       Matcher id = ID.matcher(text(file));
       while (id.find()) {

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.EvaluationResult;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -34,16 +36,20 @@ class StructureTest {
     return Rules.all().keySet();
   }
 
+  private static ArchRule rule(String name) {
+    return Objects.requireNonNull(Rules.all().get(name));
+  }
+
   @ParameterizedTest
   @MethodSource("rules")
   void holds(String name) {
-    Rules.all().get(name).check(PROGRAM);
+    rule(name).check(PROGRAM);
   }
 
   @ParameterizedTest
   @MethodSource("rules")
   void findsWhatBreaksIt(String name) {
-    EvaluationResult result = Rules.all().get(name).evaluate(BROKEN);
+    EvaluationResult result = rule(name).evaluate(BROKEN);
 
     assertThat(result.getFailureReport().getDetails())
         .as(name)
@@ -53,7 +59,7 @@ class StructureTest {
   @ParameterizedTest
   @MethodSource("rules")
   void saysWhy(String name) {
-    assertThat(Rules.all().get(name).getDescription()).contains(", because ");
+    assertThat(rule(name).getDescription()).contains(", because ");
   }
 
   /** Every package says what it is for; no file grows beyond what fits in a head. */
