@@ -64,6 +64,7 @@ final class TimeCommand extends HomeCommand<TimeView> {
     return TimeView.of(
         wetside
             .askTime()
+            .readingAhead()
             .answer(
                 new TimeRequest(
                     film, developer, dilution, ei, temp, vessel, format, agitation, aim, beyond)));

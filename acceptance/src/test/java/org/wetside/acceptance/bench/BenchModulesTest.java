@@ -76,9 +76,24 @@ class BenchModulesTest {
 
   @Test
   void temperaturesAndMovesHaveATrueMinus() {
-    assertThat(ask("times.js", "m.degrees(-0.34)")).isEqualTo("−0.3");
+    assertThat(ask("units.js", "m.degrees(-0.34)")).isEqualTo("−0.3");
     assertThat(ask("times.js", "m.moved(-10000)")).isEqualTo("−0:10");
     assertThat(ask("times.js", "m.moved(25000)")).isEqualTo("+0:25");
+  }
+
+  /** As on a device where °F and fluid ounces were chosen; what is sent stays in °C. */
+  @Test
+  void theBenchShowsTheChosenUnits() {
+    Object shown =
+        page.evaluate(
+            "async root => { const chosen = document.documentElement.dataset;"
+                + " chosen.scale = 'fahrenheit'; chosen.measure = 'us_fluid_ounces';"
+                + " const m = await import(root + '/bench/units.js?chosen');"
+                + " delete chosen.scale; delete chosen.measure;"
+                + " return [m.degrees(20), m.DEGREE_SIGN, m.volume(600),"
+                + " m.celsiusOf(m.shownFrom(20.3)).toFixed(6)].join(' '); }",
+            root());
+    assertThat(shown).isEqualTo("68.0 °F 20.3 fl oz 20.300000");
   }
 
   @Test

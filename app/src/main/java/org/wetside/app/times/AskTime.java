@@ -29,6 +29,15 @@ public final class AskTime {
   }
 
   /**
+   * Begins to read the published times beside whatever comes next: a command that asks once opens
+   * its database meanwhile.
+   */
+  public AskTime readingAhead() {
+    TimeShelf.readAhead();
+    return this;
+  }
+
+  /**
    * The answer to what was typed.
    *
    * @throws BadValueException when the question cannot be understood: an unknown film with the

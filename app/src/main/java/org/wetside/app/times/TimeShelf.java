@@ -75,6 +75,13 @@ final class TimeShelf {
     return Published.LIBRARY.shortestInHandTank();
   }
 
+  /** Begins to read what is published; whoever needs it meanwhile waits for the same reading. */
+  static void readAhead() {
+    Thread reading = new Thread(TimeShelf::shortestInHandTank, "published times");
+    reading.setDaemon(true);
+    reading.start();
+  }
+
   Supplier<Database> database() {
     return database;
   }
