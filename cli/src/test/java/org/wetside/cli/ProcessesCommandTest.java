@@ -98,7 +98,7 @@ class ProcessesCommandTest {
     }
   }
 
-  /** The example of the design: pour-in 10 s, drain 15 s before the end of 9:00. */
+  /** 9:00 less a drain of 15 s, after a pour of 10 s (common practice): 525 s, at 535 s. */
   @Test
   void theDeveloperIsDrainedFifteenSecondsBeforeItsEnd() {
     String json = type("cues", "small-tank", "--development", "9:00", "--json").out();

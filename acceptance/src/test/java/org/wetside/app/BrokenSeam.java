@@ -1,4 +1,4 @@
-package org.wetside.app.util;
+package org.wetside.app;
 
 /** An interface in front of nothing. */
 interface BrokenSeam {
