@@ -26,6 +26,7 @@ import org.wetside.web.shelf.MixRoutes;
 import org.wetside.web.shelf.ShelfRoutes;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
+import org.wetside.web.voice.VoiceRoutes;
 
 /** Every place with its routes, one line each, in the order of the evening. */
 final class Places {
@@ -50,6 +51,7 @@ final class Places {
         new ThermometerApi(wetside),
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),
+        new VoiceRoutes(),
         new MixingRoutes(wetside),
         new TimesRoutes(wetside),
         new TimesPageRoutes(wetside, pages),

@@ -31,6 +31,17 @@ final class ActSignals {
     };
   }
 
+  /**
+   * Ticks before the acts that must not be late; the others may come when they come. Soft and of
+   * one pitch, so that none is taken for an act.
+   */
+  static int countIn(Act act) {
+    return switch (act) {
+      case POUR, AGITATE, DRAIN, LIGHT_ON -> 3;
+      default -> 0;
+    };
+  }
+
   /** The ground changes for one second whatever the act; the hand feels which it is. */
   static Signal signal(Act act) {
     return new Signal(

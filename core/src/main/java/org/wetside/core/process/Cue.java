@@ -14,8 +14,9 @@ import java.time.Duration;
  * @param count inversions or lifts to make; 0 when nothing is counted
  * @param length how long the act takes; zero for a moment
  * @param text for the eye
- * @param speech for the ear
+ * @param saying for the ear, before it is put into the words of a language
  * @param tone for the ear, without words
+ * @param countIn how many soft ticks, a second apart, come just before it; 0 for none
  * @param signal for the eye and the hand, without words
  */
 public record Cue(
@@ -27,6 +28,12 @@ public record Cue(
     int count,
     Duration length,
     String text,
-    String speech,
+    Saying saying,
     Tone tone,
-    Signal signal) {}
+    int countIn,
+    Signal signal) {
+
+  Cue withCountIn(int ticks) {
+    return new Cue(id, at, inStep, step, act, count, length, text, saying, tone, ticks, signal);
+  }
+}

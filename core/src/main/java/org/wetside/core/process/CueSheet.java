@@ -36,7 +36,7 @@ public final class CueSheet {
       }
     }
     cues.sort(Comparator.comparing(Cue::at).thenComparing(Cue::step).thenComparing(Cue::act));
-    return cues;
+    return CountIns.fitted(cues);
   }
 
   /** Sheets are moved by hand in a dark room: there is no lid to speak of. */

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Words the cues of one step; numbers them so that each keeps its identity when it moves. */
 final class StepCues {
@@ -30,26 +31,25 @@ final class StepCues {
   }
 
   void addReady(Duration at) {
-    String where = fromWhere();
-    add(Act.GET_READY, at, "Have ready: " + where, "Have ready: " + where + ".");
+    add(Act.GET_READY, at, "Have ready: " + fromWhere(), sayFromWhere("have-ready"));
   }
 
   void addNext(Duration at) {
-    add(Act.NEXT_BATH, at, "Next: " + fromWhere(), "Next: " + fromWhere() + ".");
+    add(Act.NEXT_BATH, at, "Next: " + fromWhere(), sayFromWhere("next"));
   }
 
   void addCapOnly(Duration at) {
     String text = lid ? "Cap only, not the lid" : "The light stays off";
-    add(Act.CAP_ONLY, at, text, text + ".");
+    add(Act.CAP_ONLY, at, text, Saying.of(lid ? "cap-only" : "light-stays-off"));
   }
 
   void addLidOff(Duration at) {
     String text = lid ? "The lid may come off" : "The light may come on";
-    add(Act.LID_OFF, at, text, text + ".");
+    add(Act.LID_OFF, at, text, Saying.of(lid ? "lid-off" : "light-may-come-on"));
   }
 
   void addHang(Duration at) {
-    add(Act.HANG, at, "Hang the film", "Done. Hang the film.");
+    add(Act.HANG, at, "Hang the film", Saying.of("hang"));
   }
 
   /** Everything from the pour to the drain. */
@@ -57,23 +57,24 @@ final class StepCues {
     StepKind kind = placed.step().kind();
     if (!kind.wet()) {
       String text = "Light on the film, " + Words.clock(placed.end().minus(placed.full()));
-      add(Act.LIGHT_ON, placed.begin(), text, "Light on the film.");
+      add(Act.LIGHT_ON, placed.begin(), text, Saying.of("light-on-film"));
       return;
     }
     String in = kind.heading() + " in" + bottle(", bottle ");
-    add(Act.POUR, placed.begin(), in, kind.heading() + " in" + bottle(", bottle ") + ".");
+    add(Act.POUR, placed.begin(), in, withBottle("pour").bath(kind));
     addAgitation();
-    add(Act.DRAIN, placed.drain(), "Drain", "Drain now.");
+    add(Act.DRAIN, placed.drain(), "Drain", Saying.of("drain"));
     if (!kind.water()) {
       Duration lead = placed.end().minus(placed.drain());
-      String where =
-          placed
-              .step()
-              .afterUse()
-              .bottle()
-              .map(letter -> kind.heading() + " back to bottle " + letter)
-              .orElse("Discard the " + kind.word());
-      add(Act.RETURN, placed.drain().plus(lead.dividedBy(5)), where, where + ".");
+      Optional<String> back = placed.step().afterUse().bottle();
+      add(
+          Act.RETURN,
+          placed.drain().plus(lead.dividedBy(5)),
+          back.map(letter -> kind.heading() + " back to bottle " + letter)
+              .orElse("Discard the " + kind.word()),
+          back.map(letter -> Saying.of("back-to-bottle").letter(letter))
+              .orElse(Saying.of("discard"))
+              .bath(kind));
     }
   }
 
@@ -99,29 +100,31 @@ final class StepCues {
 
   private void addBout(Bout bout) {
     AgitationSchedule schedule = placed.step().agitation();
-    String verb = schedule.manner() == Manner.FILM_LIFT ? "Lift" : "Agitate";
+    boolean lift = schedule.manner() == Manner.FILM_LIFT;
+    String verb = lift ? "Lift" : "Agitate";
+    String say = lift ? "lift" : "agitate";
     String text;
-    String speech;
+    Saying saying;
     if (schedule.manner() == Manner.ROTARY) {
       text = "Rotate, " + speed(schedule.revolutionsPerMinute());
-      speech = "Rotate all the time.";
+      saying = Saying.of("rotate-all-the-time");
     } else if (schedule.manner() == Manner.CONTINUOUS) {
       text = "Agitate all the time";
-      speech = "Agitate all the time.";
+      saying = Saying.of("agitate-all-the-time");
     } else if (bout.counted()) {
       text = verb + " " + bout.count() + "×";
-      speech = verb + " " + bout.count() + (bout.count() == 1 ? " time." : " times.");
+      saying = Saying.of(say + (bout.count() == 1 ? "-once" : "-times")).count(bout.count());
     } else {
       text = verb + " " + Words.seconds(bout.length());
-      speech = verb + " for " + Words.spoken(bout.length()) + ".";
+      saying = Saying.of(say + "-for").span(bout.length());
     }
-    add(Act.AGITATE, placed.full().plus(bout.inStep()), bout.count(), bout.length(), text, speech);
+    add(Act.AGITATE, placed.full().plus(bout.inStep()), bout.count(), bout.length(), text, saying);
   }
 
   private void addRest(Bout bout, Duration next, boolean lastBout) {
     Duration over = placed.full().plus(bout.end());
     if (placed.step().agitation().tap()) {
-      add(Act.TAP, over, "Tap the tank", "Tap.");
+      add(Act.TAP, over, "Tap the tank", Saying.of("tap"));
     }
     if (bout.end().compareTo(next) < 0) {
       rest(over, next, lastBout);
@@ -130,7 +133,7 @@ final class StepCues {
 
   private void rest(Duration at, Duration until, boolean untilDrain) {
     String text = (untilDrain ? "Rest until the drain at " : "Rest until ") + Words.clock(until);
-    add(Act.REST, at, text, "Rest.");
+    add(Act.REST, at, text, Saying.of("rest"));
   }
 
   /** A thermometer goes in where there is time for it: in the first rest of a developer. */
@@ -138,7 +141,7 @@ final class StepCues {
     Duration at = restBegins.plusSeconds(3);
     boolean timeEnough = at.plusSeconds(15).compareTo(restEnds) <= 0;
     if (placed.step().kind().developing() && timeEnough) {
-      add(Act.READ, placed.full().plus(at), "Take a reading", "Take a reading.");
+      add(Act.READ, placed.full().plus(at), "Take a reading", Saying.of("take-reading"));
     }
   }
 
@@ -150,6 +153,22 @@ final class StepCues {
     return kind.water() ? "water for the " + kind.word() : kind.word() + bottle(", bottle ");
   }
 
+  private Saying sayFromWhere(String sentence) {
+    StepKind kind = placed.step().kind();
+    if (!kind.wet()) {
+      return Saying.of(sentence + "-light");
+    }
+    return (kind.water() ? Saying.of(sentence + "-water") : withBottle(sentence)).bath(kind);
+  }
+
+  private Saying withBottle(String sentence) {
+    return placed
+        .step()
+        .bottle()
+        .map(letter -> Saying.of(sentence + "-from-bottle").letter(letter))
+        .orElse(Saying.of(sentence));
+  }
+
   private String bottle(String before) {
     return placed.step().bottle().map(letter -> before + letter).orElse("");
   }
@@ -158,11 +177,11 @@ final class StepCues {
     return String.format(Locale.ROOT, "%.0f rev/min", revolutionsPerMinute);
   }
 
-  private void add(Act act, Duration at, String text, String speech) {
-    add(act, at, 0, Duration.ZERO, text, speech);
+  private void add(Act act, Duration at, String text, Saying saying) {
+    add(act, at, 0, Duration.ZERO, text, saying);
   }
 
-  private void add(Act act, Duration at, int count, Duration length, String text, String speech) {
+  private void add(Act act, Duration at, int count, Duration length, String text, Saying saying) {
     int before = said.merge(act, 1, Integer::sum) - 1;
     String named = tank.isEmpty() ? "" : tank + ": ";
     cues.add(
@@ -175,8 +194,9 @@ final class StepCues {
             count,
             length,
             named + text,
-            named + speech,
+            saying.called(tank),
             ActSignals.tone(act),
+            ActSignals.countIn(act),
             ActSignals.signal(act)));
   }
 }

@@ -20,16 +20,4 @@ final class Words {
     long seconds = Math.round(time.toMillis() / 1000.0);
     return String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
   }
-
-  /** {@code 1 minute 30 seconds}, for the voice. */
-  static String spoken(Duration time) {
-    long seconds = Math.round(time.toMillis() / 1000.0);
-    String minutes =
-        seconds < 60 ? "" : seconds / 60 + (seconds / 60 == 1 ? " minute" : " minutes");
-    String rest =
-        seconds % 60 == 0 && seconds >= 60
-            ? ""
-            : seconds % 60 + (seconds % 60 == 1 ? " second" : " seconds");
-    return (minutes + " " + rest).strip();
-  }
 }

@@ -77,7 +77,7 @@ class CueSheetTest {
   @Test
   void tanksAreToldApartByNameInEveryCue() {
     assertThat(CueSheet.along(Timeline.of(SomeSteps.ordinary()).steps(), "Double"))
-        .allMatch(cue -> cue.text().startsWith("Double: ") && cue.speech().startsWith("Double: "));
+        .allMatch(cue -> cue.text().startsWith("Double: ") && cue.saying().tank().equals("Double"));
   }
 
   @ParameterizedTest
@@ -103,9 +103,16 @@ class CueSheetTest {
     }
   }
 
+  @Test
+  void theHandsAreCountedInWhereThereIsRoomForIt() {
+    assertThat(only(0, Act.DRAIN).countIn()).isEqualTo(3);
+    assertThat(only(1, Act.POUR).countIn()).as("3.75 s after \"cap only\"").isEqualTo(2);
+    assertThat(only(0, Act.RETURN).countIn()).as("nothing hangs on its second").isZero();
+  }
+
   private static void hasAllFour(Cue cue) {
     assertThat(cue.text()).isNotBlank();
-    assertThat(cue.speech()).isNotBlank();
+    assertThat(cue.saying().sentence()).isNotBlank();
     assertThat(cue.tone().milliseconds()).isPositive();
     assertThat(cue.signal().milliseconds()).isGreaterThanOrEqualTo(1000);
     assertThat(cue.signal().vibrateMilliseconds()).isNotEmpty();

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Set;
 import org.wetside.app.bench.BenchSnapshot;
 import org.wetside.core.process.Cue;
+import org.wetside.core.process.Speech;
 import org.wetside.core.process.Tone;
 import org.wetside.core.quantity.TimeSpan;
 import org.wetside.core.run.Happening;
 import org.wetside.core.run.RunEvent;
+import org.wetside.reference.SpokenWords;
 
 /** A cue at its moment; see docs/bench-snapshot.md. */
 public record CueView(
@@ -22,7 +24,9 @@ public record CueView(
     double seconds,
     String text,
     String speech,
+    List<String> clips,
     List<Tone.Note> tone,
+    int countIn,
     SignalView signal,
     boolean missed) {
 
@@ -46,6 +50,7 @@ public record CueView(
   }
 
   private static CueView of(BenchSnapshot at, Cue cue, boolean missed) {
+    Speech speech = SpokenWords.english().say(cue.saying());
     return new CueView(
         cue.id(),
         Instants.text(at.at(cue)),
@@ -56,8 +61,10 @@ public record CueView(
         cue.count(),
         TimeSpan.toSeconds(cue.length()),
         cue.text(),
-        cue.speech(),
+        speech.text(),
+        speech.clips(),
         cue.tone().notes(),
+        cue.countIn(),
         new SignalView(
             cue.signal().flash(), cue.signal().milliseconds(), cue.signal().vibrateMilliseconds()),
         missed);

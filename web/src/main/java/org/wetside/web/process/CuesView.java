@@ -5,6 +5,7 @@ import org.wetside.app.process.ShowCues;
 import org.wetside.core.process.Cue;
 import org.wetside.core.process.Tone;
 import org.wetside.core.quantity.TimeSpan;
+import org.wetside.reference.SpokenWords;
 
 /** The cues of a process, as JSON and on the command line. */
 public record CuesView(String process, String name, double totalSeconds, List<CueLineView> cues) {
@@ -55,7 +56,7 @@ public record CuesView(String process, String name, double totalSeconds, List<Cu
         shown.steps().get(cue.step()).step().kind().word(),
         cue.act().word(),
         cue.text(),
-        cue.speech(),
+        SpokenWords.english().say(cue.saying()).text(),
         cue.tone().notes().stream().map(CuesView::note).toList(),
         new SignalView(
             cue.signal().flash(), cue.signal().milliseconds(), cue.signal().vibrateMilliseconds()));
