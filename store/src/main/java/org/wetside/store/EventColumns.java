@@ -14,6 +14,12 @@ import org.wetside.core.run.RunEvent;
 
 /** An event as columns: one row whatever happened, empty where the kind has nothing to say. */
 final class EventColumns {
+  /** The columns in the order in which {@link Runs} gives values for them. */
+  static final String NAMES =
+      "run_id, sequence, event_id, step, kind, occurred_at, received_at, screen, pressed_key,"
+          + " origin, confirmed, moment, words, advice, by_ms, thermometer, raw_c, corrected_c,"
+          + " from_at, to_at, refers_to, passed_over, reason";
+
   /** Between the ids of ticked checks; ids hold letters, digits and dashes only. */
   private static final String BETWEEN = " ";
 
@@ -29,6 +35,8 @@ final class EventColumns {
   private @Nullable Instant from;
   private @Nullable Instant to;
   private @Nullable String refersTo;
+  private @Nullable String passedOver;
+  private @Nullable String reason;
 
   private EventColumns() {}
 
@@ -48,7 +56,9 @@ final class EventColumns {
       Optional.ofNullable(columns.corrected),
       Optional.ofNullable(columns.from),
       Optional.ofNullable(columns.to),
-      Optional.ofNullable(columns.refersTo)
+      Optional.ofNullable(columns.refersTo),
+      Optional.ofNullable(columns.passedOver),
+      Optional.ofNullable(columns.reason)
     };
   }
 
@@ -56,6 +66,8 @@ final class EventColumns {
     if (what instanceof Happening.Started it) {
       words = String.join(BETWEEN, it.ticked());
       confirmed = it.confirmed();
+      passedOver = PassedOverText.of(it.passedOver());
+      reason = it.reason();
     } else if (what instanceof Happening.StepBegun it) {
       moment = it.moment().word();
       origin = it.origin().word();
@@ -112,7 +124,12 @@ final class EventColumns {
 
   private static Happening happening(Row row) {
     return switch (EventKind.fromWord(row.text("kind"))) {
-      case STARTED -> new Happening.Started(ids(row.text("words")), row.yes("confirmed"));
+      case STARTED ->
+          new Happening.Started(
+              ids(row.text("words")),
+              PassedOverText.read(row.maybeText("passed_over").orElse("")),
+              row.maybeText("reason").orElse(""),
+              row.yes("confirmed"));
       case STEP_BEGUN ->
           new Happening.StepBegun(
               Moment.fromWord(row.text("moment")), origin(row), row.yes("confirmed"));

@@ -93,7 +93,11 @@ public final class Runs {
                 event.key()));
     values.addAll(List.of(EventColumns.values(event.what())));
     session.change(
-        "INSERT INTO run_event VALUES (?" + ", ?".repeat(values.size() - 1) + ")",
+        "INSERT INTO run_event ("
+            + EventColumns.NAMES
+            + ") VALUES (?"
+            + ", ?".repeat(values.size() - 1)
+            + ")",
         values.toArray());
     session.change(
         "UPDATE run SET phase = ?, started_at = ?, ended_at = ? WHERE id = ?",
@@ -145,6 +149,34 @@ public final class Runs {
         "SELECT run_id FROM run_roll WHERE number = ? ORDER BY run_id DESC",
         row -> row.whole("run_id"),
         number);
+  }
+
+  /** Keeps what the tank of a run was like when the run was opened. */
+  public void describeTank(long run, String described) {
+    session.change("UPDATE run SET tank_described = ? WHERE id = ?", described, run);
+  }
+
+  /** The runs that began and are over, but for one, the newest first, at most so many. */
+  public List<PastRun> over(long but, int most) {
+    return session.list(
+        "SELECT id, tank, tank_described, phase, ended_at FROM run WHERE id <> ?"
+            + " AND started_at IS NOT NULL AND ended_at IS NOT NULL ORDER BY ended_at DESC LIMIT ?",
+        PastRun::read,
+        but,
+        most);
+  }
+
+  /** The runs in a tank like this that began and are over, but for one, the newest first. */
+  public List<PastRun> overIn(String tank, String described, long but, int most) {
+    return session.list(
+        "SELECT id, tank, tank_described, phase, ended_at FROM run WHERE id <> ?"
+            + " AND tank = ? AND tank_described = ?"
+            + " AND started_at IS NOT NULL AND ended_at IS NOT NULL ORDER BY ended_at DESC LIMIT ?",
+        PastRun::read,
+        but,
+        tank,
+        described,
+        most);
   }
 
   /** The newest runs in a tank that began, at most so many. */

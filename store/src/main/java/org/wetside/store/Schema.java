@@ -17,7 +17,13 @@ import java.util.List;
 final class Schema {
   /** The migrations under {@code db/migration}, in order; add yours at its number. */
   static final List<String> FILES =
-      List.of("V1__drawer.sql", "V2__times.sql", "V3__run.sql", "V4__shelf.sql", "V5__process.sql");
+      List.of(
+          "V1__drawer.sql",
+          "V2__times.sql",
+          "V3__run.sql",
+          "V4__shelf.sql",
+          "V5__process.sql",
+          "V7__checks.sql");
 
   private Schema() {}
 

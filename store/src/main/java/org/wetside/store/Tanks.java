@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.wetside.core.development.FilmFormat;
 import org.wetside.core.development.Vessel;
+import org.wetside.core.plan.ClosingItem;
 import org.wetside.core.plan.Tank;
 
 /** The tanks, found by name in any case. */
@@ -46,12 +47,37 @@ public final class Tanks {
     }
   }
 
+  /** What is looked at when a tank is closed, if the user wrote a list; else empty. */
+  public List<ClosingItem> checks(String tank) {
+    return session.list(
+        "SELECT check_id, text, always FROM tank_check JOIN tank ON tank.id = tank_id"
+            + " WHERE name = ? ORDER BY position",
+        row -> new ClosingItem(row.text("check_id"), row.text("text"), row.yes("always")),
+        tank.strip());
+  }
+
+  /** Keeps the list of a tank that is there; an empty one stands for the usual list. */
+  public void putChecks(String tank, List<ClosingItem> items) {
+    long id = id(tank).orElseThrow();
+    session.change("DELETE FROM tank_check WHERE tank_id = ?", id);
+    for (int i = 0; i < items.size(); i++) {
+      session.change(
+          "INSERT INTO tank_check VALUES (?, ?, ?, ?, ?)",
+          id,
+          i,
+          items.get(i).id(),
+          items.get(i).text(),
+          items.get(i).always());
+    }
+  }
+
   /** Takes a tank away; loads that name it keep its name. False when there is none. */
   public boolean remove(String name) {
     Optional<Long> id = id(name);
     id.ifPresent(
         known -> {
           session.change("DELETE FROM tank_room WHERE tank_id = ?", known);
+          session.change("DELETE FROM tank_check WHERE tank_id = ?", known);
           session.change("DELETE FROM tank WHERE id = ?", known);
         });
     return id.isPresent();

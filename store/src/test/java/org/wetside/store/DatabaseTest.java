@@ -118,11 +118,17 @@ class DatabaseTest {
   private static void makeAsOf(int version, Path file) throws SQLException {
     try (var connection = DriverManager.getConnection("jdbc:sqlite:" + file);
         var statement = connection.createStatement()) {
-      for (String migration : Schema.FILES.subList(0, version)) {
-        statement.executeUpdate(Schema.text(migration));
+      for (String migration : Schema.FILES) {
+        if (number(migration) <= version) {
+          statement.executeUpdate(Schema.text(migration));
+        }
       }
       statement.executeUpdate("PRAGMA user_version = " + version);
     }
+  }
+
+  private static int number(String migration) {
+    return Integer.parseInt(migration.substring(1, migration.indexOf("__")));
   }
 
   private static List<String> tables(Path file) throws SQLException {

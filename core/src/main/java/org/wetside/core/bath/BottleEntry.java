@@ -29,6 +29,14 @@ public record BottleEntry(
     RETURNED("poured back"),
     /** Fresh solution or replenisher added. */
     TOPPED_UP("topped up"),
+    /** A leader turned black in it in room light. */
+    LEADER_TEST_PASSED("leader test passed"),
+    /** A leader did not turn black in it. */
+    LEADER_TEST_FAILED("leader test failed"),
+    /** A clip of film cleared in it in time. */
+    CLIP_TEST_PASSED("clip test passed"),
+    /** A clip of film did not clear in it in time. */
+    CLIP_TEST_FAILED("clip test failed"),
     /** The book put right after looking. */
     CORRECTED("corrected"),
     /** Emptied and off the shelf. */
@@ -43,6 +51,14 @@ public record BottleEntry(
     /** The word shown and stored. */
     public String word() {
       return word;
+    }
+
+    /** The line of a test and what it showed. */
+    public static Kind ofTest(BathTest test, boolean passed) {
+      if (test == BathTest.LEADER) {
+        return passed ? LEADER_TEST_PASSED : LEADER_TEST_FAILED;
+      }
+      return passed ? CLIP_TEST_PASSED : CLIP_TEST_FAILED;
     }
 
     /** Reads {@link #word()} back. */

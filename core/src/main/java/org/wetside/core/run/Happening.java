@@ -20,11 +20,27 @@ public sealed interface Happening {
    * The first pour begins.
    *
    * @param ticked ids of the checks that were ticked
+   * @param passedOver checks that were neither ticked nor settled by what was known, in words
+   * @param reason why a precious roll goes in untested; empty where nothing asked for one
    * @param confirmed whether a missing tick was asked about
    */
-  record Started(List<String> ticked, boolean confirmed) implements Happening {
+  record Started(List<String> ticked, List<PassedOver> passedOver, String reason, boolean confirmed)
+      implements Happening {
     public Started {
       ticked = List.copyOf(ticked);
+      passedOver = List.copyOf(passedOver);
+      reason = reason.strip();
+    }
+
+    /** Nothing passed over, no reason given. */
+    public Started(List<String> ticked, boolean confirmed) {
+      this(ticked, List.of(), "", confirmed);
+    }
+
+    /** Whether a check was answered, one way or the other. */
+    public boolean answers(String check) {
+      return ticked.contains(check)
+          || passedOver.stream().anyMatch(passed -> passed.id().equals(check));
     }
 
     @Override

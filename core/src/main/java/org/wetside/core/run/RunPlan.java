@@ -5,16 +5,22 @@ import org.wetside.core.process.Step;
 import org.wetside.core.process.Timeline;
 
 /**
- * What was planned when the run was opened; it never changes.
+ * What was planned when the run was opened; its steps never change.
  *
  * @param steps in order, each with its time known
- * @param checks ids of what is to be ticked before the first pour
+ * @param checks ids of what is to be ticked or passed over before the first pour; empty for a run
+ *     that has begun, where nothing is left to ask
  */
 public record RunPlan(List<Step> steps, List<String> checks) {
   public RunPlan {
     steps = List.copyOf(steps);
     checks = List.copyOf(checks);
     Timeline.of(steps);
+  }
+
+  /** The same plan with other checks before the first pour. */
+  public RunPlan withChecks(List<String> others) {
+    return new RunPlan(steps, others);
   }
 
   /** The step at an index. */

@@ -90,6 +90,20 @@ public record RunState(
     return with(event, outcome);
   }
 
+  /** The same state with other checks to answer before the first pour. */
+  public RunState asking(List<String> checks) {
+    return new RunState(
+        plan.withChecks(checks),
+        phase,
+        current,
+        steps,
+        waitBefore,
+        endedAt,
+        events,
+        notedBecause,
+        takenBack);
+  }
+
   /** Number of the last event; 0 before the first. */
   public long sequence() {
     return events.size();

@@ -14,7 +14,7 @@ final class StepRules {
 
   static Outcome started(RunState state, Happening.Started started) {
     List<String> missing =
-        state.plan().checks().stream().filter(id -> !started.ticked().contains(id)).toList();
+        state.plan().checks().stream().filter(id -> !started.answers(id)).toList();
     return missing.isEmpty() || started.confirmed()
         ? new Outcome.Applied()
         : new Outcome.Asks("Not ticked: " + String.join(", ", missing) + ". Pour all the same?");
