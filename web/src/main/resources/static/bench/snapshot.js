@@ -22,6 +22,7 @@
  *   limitSeconds: number | null, event: Record<string, unknown>
  * }} Key
  * @typedef {{id: string, text: string, detail: string, from: number | null, to: number | null}} Strip
+ * @typedef {{id: string, text: string, group: string, state: string, advice: string, step: number | null}} Check
  * @typedef {{what: string, firstMinute: string, afterwards: string, standing: string}} Mishap
  * @typedef {{id: string, sequence: number, kind: string, screen: string, words: string, mayUndoUntil: number | null}} Past
  * @typedef {{hang: string[], hungAt: number | null, doNotTouchUntil: number | null, totalSeconds: number, undoUntil: number | null}} After
@@ -31,7 +32,7 @@
  *   interrupted: boolean, provisional: boolean, startedAt: number | null, waitingUntil: number | null, endsAt: number,
  *   movedSeconds: number, movedBecause: string, steps: Step[], cues: Cue[], gaps: Gap[], readings: Reading[], keys: Key[],
  *   nothingToPress: {text: string, at: number | null} | null, strips: Strip[], mishaps: Mishap[],
- *   checks: {id: string, text: string}[], events: Past[], after: After | null
+ *   checks: Check[], closing: {whole: boolean, because: string}, preciousReasons: string[], events: Past[], after: After | null
  * }} Run
  */
 

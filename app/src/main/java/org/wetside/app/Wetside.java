@@ -5,6 +5,7 @@ import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.bench.Alarm;
 import org.wetside.app.bench.Bench;
+import org.wetside.app.bench.CheckLoad;
 import org.wetside.app.bench.StartRun;
 import org.wetside.app.bench.ThreadAlarm;
 import org.wetside.app.drawer.AddRolls;
@@ -13,6 +14,7 @@ import org.wetside.app.drawer.FileRoll;
 import org.wetside.app.drawer.FindRolls;
 import org.wetside.app.drawer.ReadRecord;
 import org.wetside.app.drawer.WithdrawRoll;
+import org.wetside.app.equipment.KeepTankChecks;
 import org.wetside.app.equipment.KeepTanks;
 import org.wetside.app.equipment.KeepThermometers;
 import org.wetside.app.home.Home;
@@ -251,6 +253,16 @@ public final class Wetside implements AutoCloseable {
   /** What there is tonight. */
   public KeepTonight keepTonight() {
     return new KeepTonight(this::database);
+  }
+
+  /** What will be looked at before the first pour of a load. */
+  public CheckLoad checkLoad() {
+    return new CheckLoad(this::database, clock);
+  }
+
+  /** What is looked at when a tank is closed. */
+  public KeepTankChecks keepTankChecks() {
+    return new KeepTankChecks(this::database);
   }
 
   /** Opens a run for a load. */

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetside.app.Wetside;
-import org.wetside.app.bench.ClosingCheck;
 import org.wetside.app.bench.SentEvent;
 import org.wetside.app.plan.LoadWish;
 import org.wetside.core.development.FilmFormat;
 import org.wetside.core.development.Vessel;
+import org.wetside.core.plan.ClosingItem;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.Recipe;
 import org.wetside.core.plan.Tank;
@@ -32,7 +32,7 @@ final class ManyEvenings {
   private static final Duration FAR_BEYOND_THE_END = Duration.ofHours(3);
   private static final Duration INTO_THE_DEVELOPER = Duration.ofMinutes(4);
   private static final List<String> CHECKED =
-      ClosingCheck.ALL.stream().map(ClosingCheck::id).toList();
+      ClosingItem.usual(Vessel.SMALL_TANK).stream().map(ClosingItem::id).toList();
   private static final String TANK = "Single";
   private static final int TANK_ML = 450;
   private static final int REEL_ML = 300;

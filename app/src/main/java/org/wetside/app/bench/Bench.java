@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
+import org.wetside.app.checks.BeforePour;
 import org.wetside.core.plan.LoadState;
 import org.wetside.core.run.Agenda;
 import org.wetside.core.run.EventKind;
@@ -114,6 +115,25 @@ public final class Bench implements AutoCloseable {
    */
   public synchronized Answer take(long id, SentEvent sent) {
     advance(id);
+    if (sent.what() instanceof Happening.Started started) {
+      return takeFirstPour(id, sent, started);
+    }
+    return judged(id, sent);
+  }
+
+  /** What is looked at before the first pour is asked for anew, then there is nothing to ask. */
+  private Answer takeFirstPour(long id, SentEvent sent, Happening.Started started) {
+    BeforePour before = before(hold(id));
+    Happening.Started settled = before.settled(started);
+    live.put(id, hold(id).asking(before.mustBeAnswered()));
+    Answer answer = judged(id, sent.saying(settled));
+    live.put(id, hold(id).asking(List.of()));
+    return answer.outcome() instanceof Outcome.Asks
+        ? new Answer(new Outcome.Asks(before.question(settled)), answer.snapshot())
+        : answer;
+  }
+
+  private Answer judged(long id, SentEvent sent) {
     RunState state = hold(id).state();
     Optional<RunEvent> known = state.event(sent.id());
     if (known.isPresent()) {
@@ -157,7 +177,13 @@ public final class Bench implements AutoCloseable {
       hands.remove(id);
       over.put(id, new RecentRuns.Left(run, known));
     }
-    return BenchSnapshot.of(run, known, now());
+    return BenchSnapshot.of(run, known, before(run), now());
+  }
+
+  private BeforePour before(LiveRun run) {
+    return run.state().phase() == Phase.READY
+        ? BeforePour.of(database, PourOf.run(run, now()))
+        : BeforePour.OVER;
   }
 
   private Hands learned(LiveRun run) {
@@ -183,14 +209,21 @@ public final class Bench implements AutoCloseable {
     if (!(what instanceof Happening.ReadingTaken raw)) {
       return what;
     }
-    Thermometer thermometer =
-        database
-            .get()
-            .read(session -> new Thermometers(session).find(raw.thermometer()))
-            .orElseGet(() -> Thermometer.unchecked(raw.thermometer()));
+    Thermometer thermometer = database.get().read(session -> thermometer(session, raw));
     Reading reading = thermometer.read(raw.raw());
     return new Happening.ReadingTaken(
-        raw.thermometer(), reading.raw(), reading.corrected(), raw.confirmed());
+        thermometer.name(), reading.raw(), reading.corrected(), raw.confirmed());
+  }
+
+  /** The one that was named; where none was, the only one there is. */
+  private static Thermometer thermometer(Session session, Happening.ReadingTaken raw) {
+    Thermometers thermometers = new Thermometers(session);
+    List<Thermometer> all = raw.thermometer().isBlank() ? thermometers.all() : List.of();
+    return all.size() == 1
+        ? all.get(0)
+        : thermometers
+            .find(raw.thermometer())
+            .orElseGet(() -> Thermometer.unchecked(raw.thermometer()));
   }
 
   /** Writes everything of the plan that is due by now. */

@@ -3,6 +3,7 @@ package org.wetside.app.bench;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.wetside.app.checks.BeforePour;
 import org.wetside.core.process.Cue;
 import org.wetside.core.process.CueSheet;
 import org.wetside.core.quantity.Volume;
@@ -24,6 +25,7 @@ import org.wetside.core.run.RunState;
  * @param keys what may be pressed, now or later
  * @param hands what is known of pouring and draining with this tank
  * @param taken for each step what its bottle gives
+ * @param before what is looked at before the first pour; nothing once it has begun
  */
 public record BenchSnapshot(
     Instant now,
@@ -34,14 +36,15 @@ public record BenchSnapshot(
     List<Cue> cues,
     List<Key> keys,
     Hands hands,
-    List<Optional<Volume>> taken) {
+    List<Optional<Volume>> taken,
+    BeforePour before) {
   public BenchSnapshot {
     cues = List.copyOf(cues);
     keys = List.copyOf(keys);
     taken = List.copyOf(taken);
   }
 
-  static BenchSnapshot of(LiveRun run, Hands hands, Instant now) {
+  static BenchSnapshot of(LiveRun run, Hands hands, BeforePour before, Instant now) {
     RunState state = run.state();
     Placement moments = Placement.of(state, now);
     return new BenchSnapshot(
@@ -53,7 +56,8 @@ public record BenchSnapshot(
         CueSheet.along(moments.offsets(state.plan()), run.card().tank()),
         Keys.of(state, moments, now),
         hands,
-        run.taken());
+        run.taken(),
+        before);
   }
 
   /** Whether all instants are as if the first pour were now. */

@@ -19,8 +19,12 @@ import org.wetside.store.Session;
 record LiveRun(RunCard card, RunState state, List<Optional<Volume>> taken) {
   static Optional<LiveRun> load(Session session, long id) {
     Runs runs = new Runs(session);
-    return runs.find(id)
-        .map(card -> new LiveRun(card, runs.state(id, ClosingCheck.ids()), runs.taken(id)));
+    return runs.find(id).map(card -> new LiveRun(card, runs.state(id, List.of()), runs.taken(id)));
+  }
+
+  /** The same, with these checks to be answered before the first pour. */
+  LiveRun asking(List<String> checks) {
+    return new LiveRun(card, state.asking(checks), taken);
   }
 
   LiveRun after(RunEvent event) {

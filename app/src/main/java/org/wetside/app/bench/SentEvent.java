@@ -20,4 +20,9 @@ public record SentEvent(
     Happening what,
     Instant occurredAt,
     String screen,
-    String key) {}
+    String key) {
+  /** The same, saying it more exactly. */
+  SentEvent saying(Happening other) {
+    return new SentEvent(id, step, other, occurredAt, screen, key);
+  }
+}

@@ -24,6 +24,7 @@ import org.wetside.store.Loads;
 import org.wetside.store.Rolls;
 import org.wetside.store.Runs;
 import org.wetside.store.Session;
+import org.wetside.store.Tanks;
 
 /**
  * Opens a run for a load: copies all it needs, so that nothing that changes later changes the
@@ -104,7 +105,11 @@ public final class StartRun {
             load.time().source(),
             Optional.of(load.fill()),
             now);
-    return new Runs(session).add(card, steps.steps(), taken).id();
+    long run = new Runs(session).add(card, steps.steps(), taken).id();
+    new Tanks(session)
+        .find(load.tank())
+        .ifPresent(tank -> new Runs(session).describeTank(run, tank.described()));
+    return run;
   }
 
   private static List<RollInTank> rolls(Session session, Load load) {

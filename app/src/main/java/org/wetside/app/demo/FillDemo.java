@@ -9,12 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetside.app.Wetside;
-import org.wetside.app.bench.ClosingCheck;
 import org.wetside.app.bench.SentEvent;
 import org.wetside.app.home.Home;
 import org.wetside.app.plan.LoadWish;
 import org.wetside.core.bath.BathKind;
+import org.wetside.core.development.Vessel;
 import org.wetside.core.plan.ChosenTime;
+import org.wetside.core.plan.ClosingItem;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.Recipe;
 import org.wetside.core.quantity.Dilution;
@@ -145,7 +146,8 @@ public final class FillDemo {
     send(
         run,
         0,
-        new Happening.Started(ClosingCheck.ALL.stream().map(ClosingCheck::id).toList(), false));
+        new Happening.Started(
+            ClosingItem.usual(Vessel.SMALL_TANK).stream().map(ClosingItem::id).toList(), false));
     return run;
   }
 

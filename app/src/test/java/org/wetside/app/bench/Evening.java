@@ -9,7 +9,9 @@ import java.util.Optional;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.BottleLabel;
 import org.wetside.core.bath.Strength;
+import org.wetside.core.development.Vessel;
 import org.wetside.core.plan.ChosenTime;
+import org.wetside.core.plan.ClosingItem;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.LoadState;
 import org.wetside.core.plan.Recipe;
@@ -29,6 +31,10 @@ import org.wetside.store.Rolls;
 
 /** One load of two rolls with three bottles, nine minutes of developer, on a real database. */
 final class Evening implements AutoCloseable {
+  /** The whole list of a tank with reels. */
+  static final List<String> TICKS =
+      ClosingItem.usual(Vessel.SMALL_TANK).stream().map(ClosingItem::id).toList();
+
   static final Instant START = Instant.parse("2026-01-14T19:00:00Z");
 
   final HandClock clock = new HandClock(START);
@@ -131,7 +137,7 @@ final class Evening implements AutoCloseable {
   /** Everything ticked, the first pour begins. */
   long started() {
     long run = open().card().id();
-    send(run, 0, new Happening.Started(ClosingCheck.ids(), false));
+    send(run, 0, new Happening.Started(TICKS, false));
     return run;
   }
 

@@ -68,7 +68,7 @@ class OwnProcessTest {
   void itLeadsTheRunFromThePreSoakToTheEnd() {
     long run = wetside.startRun().of(load.id()).card().id();
     assertThat(bench.look(run).card().processName()).isEqualTo("Harbour tank");
-    send(run, "first", new Happening.Started(ClosingCheck.ids(), false));
+    send(run, "first", new Happening.Started(Evening.TICKS, false));
     clock.pass(Duration.ofSeconds(99));
     assertThat(bench.look(run).state().steps().get(1).pour()).isEmpty();
     clock.pass(Duration.ofSeconds(1));
@@ -91,7 +91,7 @@ class OwnProcessTest {
     assertThatThrownBy(() -> wetside.removeProcess().remove("harbour-tank"))
         .isInstanceOf(CannotDoException.class)
         .hasMessageContaining("load " + load.id());
-    send(run, "first", new Happening.Started(ClosingCheck.ids(), false));
+    send(run, "first", new Happening.Started(Evening.TICKS, false));
     send(run, "last", new Happening.Abandoned("the tank leaked"));
     assertThat(wetside.removeProcess().remove("harbour-tank").name()).isEqualTo("Harbour tank");
     assertThat(bench.look(run).state().plan().steps()).isEqualTo(asOpened);

@@ -1,8 +1,10 @@
 package org.wetside.core.plan;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.wetside.core.development.FilmFormat;
 import org.wetside.core.development.Vessel;
 import org.wetside.core.quantity.BadValueException;
@@ -52,6 +54,20 @@ public record Tank(String name, Vessel vessel, List<Room> rooms, Volume holds) {
             "the tank holds " + holds);
       }
     }
+  }
+
+  /**
+   * What it is like, in one line that changes when the tank does, for example {@code small, holds
+   * 650 mL, 135: 2 of 300 mL}.
+   */
+  public String described() {
+    return vessel.word()
+        + ", holds "
+        + holds
+        + rooms.stream()
+            .sorted(Comparator.comparing(Room::format))
+            .map(room -> ", " + room.format().word() + ": " + room.most() + " of " + room.each())
+            .collect(Collectors.joining());
   }
 
   /** The room for a format; empty when the tank takes none of it. */

@@ -15,6 +15,7 @@ import org.wetside.core.run.Happening;
 import org.wetside.core.run.MishapAdvice;
 import org.wetside.core.run.Moment;
 import org.wetside.core.run.Origin;
+import org.wetside.core.run.PassedOver;
 
 /** An event as a screen posts it; the fields stand in docs/bench-snapshot.md. */
 public record EventBody(
@@ -25,6 +26,7 @@ public record EventBody(
     @Nullable String screen,
     @Nullable String key,
     @Nullable List<String> ticked,
+    @Nullable List<String> passedOver,
     @Nullable String moment,
     @Nullable Double seconds,
     @Nullable String reason,
@@ -57,7 +59,7 @@ public record EventBody(
   private Happening happening(EventKind which, List<MishapAdvice> mishaps) {
     boolean yes = Boolean.TRUE.equals(confirmed);
     return switch (which) {
-      case STARTED -> new Happening.Started(ticked == null ? List.of() : ticked, yes);
+      case STARTED -> new Happening.Started(ids(ticked), passed(), orEmpty(reason), yes);
       case STEP_BEGUN ->
           new Happening.StepBegun(Moment.fromWord(required("moment", moment)), Origin.PRESSED, yes);
       case STEP_DRAINED -> new Happening.StepDrained(Origin.PRESSED, yes);
@@ -75,6 +77,14 @@ public record EventBody(
       case CUE_MISSED, GAP ->
           throw new BadValueException("kind of event", which.word(), "only the program writes it");
     };
+  }
+
+  private List<PassedOver> passed() {
+    return ids(passedOver).stream().map(id -> new PassedOver(id, "")).toList();
+  }
+
+  private static List<String> ids(@Nullable List<String> said) {
+    return said == null ? List.of() : said;
   }
 
   private Happening reading(boolean yes) {

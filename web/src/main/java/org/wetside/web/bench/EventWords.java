@@ -1,8 +1,10 @@
 package org.wetside.web.bench;
 
 import java.time.Duration;
+import java.util.stream.Collectors;
 import org.wetside.core.run.Happening;
 import org.wetside.core.run.Moment;
+import org.wetside.core.run.PassedOver;
 import org.wetside.core.run.RunEvent;
 import org.wetside.core.run.RunState;
 
@@ -55,7 +57,15 @@ final class EventWords {
     if (what instanceof Happening.Abandoned given) {
       return "Given up" + because(given.reason());
     }
-    return what instanceof Happening.Started ? "First pour" : "Hung";
+    return what instanceof Happening.Started started ? firstPour(started) : "Hung";
+  }
+
+  private static String firstPour(Happening.Started started) {
+    String passed =
+        started.passedOver().stream().map(PassedOver::text).collect(Collectors.joining("; "));
+    return "First pour"
+        + (passed.isEmpty() ? "" : ", passed over: " + passed)
+        + (started.reason().isEmpty() ? "" : ". Precious, untested: " + started.reason());
   }
 
   /** {@code 9:45}. */

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.bench.BenchSnapshot;
-import org.wetside.app.bench.ClosingCheck;
+import org.wetside.app.checks.PreciousChecks;
 import org.wetside.core.quantity.TimeSpan;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.MishapAdvice;
@@ -43,6 +43,8 @@ public record SnapshotView(
     List<StripView> strips,
     List<MishapView> mishaps,
     List<CheckView> checks,
+    ClosingView closing,
+    List<String> preciousReasons,
     HandsView hands,
     List<EventView> events,
     @Nullable AfterView after) {
@@ -65,8 +67,13 @@ public record SnapshotView(
     }
   }
 
-  /** A tick before the first pour. */
-  public record CheckView(String id, String text) {}
+  /**
+   * How long the check of the closed tank is this time.
+   *
+   * @param whole whether it is the whole list
+   * @param because why, in a sentence; empty once the run has begun
+   */
+  public record ClosingView(boolean whole, String because) {}
 
   /** Pour-in and drain times as learned, or as usual. */
   public record HandsView(
@@ -75,7 +82,6 @@ public record SnapshotView(
   /** The view of a snapshot. */
   public static SnapshotView of(BenchSnapshot at, List<MishapAdvice> mishaps) {
     Duration moved = Duration.between(at.planned().end(), at.endsAt());
-    boolean ready = at.state().phase() == Phase.READY;
     return new SnapshotView(
         Instants.text(at.now()),
         at.card().id(),
@@ -105,11 +111,9 @@ public record SnapshotView(
         nothing(at),
         StripView.all(at),
         mishaps.stream().map(MishapView::of).toList(),
-        ready
-            ? ClosingCheck.ALL.stream()
-                .map(check -> new CheckView(check.id(), check.text()))
-                .toList()
-            : List.of(),
+        CheckView.all(at.before().checks()),
+        new ClosingView(at.before().closing().whole(), at.before().closing().because()),
+        at.provisional() ? PreciousChecks.REASONS : List.of(),
         hands(at),
         EventView.all(at),
         AfterView.of(at));

@@ -2,7 +2,6 @@ package org.wetside.web.plan;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.wetside.app.bench.ClosingCheck;
 import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.Sheet;
 
@@ -21,7 +20,7 @@ import org.wetside.web.page.Sheet;
  * @param cautions at the moment of handling
  * @param stock whether there is enough developer; null when its parts are not known
  * @param wash what is to be said of the wash water; empty when it is near
- * @param checks what is felt before the tank is closed
+ * @param checks what is looked at before the first pour
  */
 public record LoadPage(
     Sheet sheet,
@@ -36,7 +35,7 @@ public record LoadPage(
     List<CautionView> cautions,
     @Nullable StockPart stock,
     String wash,
-    List<ClosingCheck> checks) {
+    LoadChecks checks) {
 
   /** So much of that water. */
   public record Pour(String name, String volume, String temperature) {}

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.wetside.app.Wetside;
-import org.wetside.app.bench.ClosingCheck;
 import org.wetside.app.mixing.Temper;
 import org.wetside.app.plan.Tonight;
 import org.wetside.core.bath.BathKind;
@@ -71,7 +70,7 @@ final class LoadSheet {
         new PlanAttention(wetside, tonight, units)
             .jump(load.recipe().temperature(), load.fill())
             .orElse(""),
-        ClosingCheck.ALL);
+        LoadChecks.of(wetside.checkLoad().of(load, units)));
   }
 
   /** The water for the developer, from the waters there are; stock is as warm as the kitchen. */

@@ -52,11 +52,12 @@ class RunRoutesTest {
     String events = "/api/runs/" + opened() + "/events";
     HttpResponse<String> asked = server.postJson(events, event("evt-00001", "started", ""));
     assertThat(asked.statusCode()).isEqualTo(409);
-    assertThat(asked.body()).contains("\"outcome\":\"asks\"", "Not ticked: reel-dry");
+    assertThat(asked.body()).contains("\"outcome\":\"asks\"", "Not ticked: Reel dry and whole;");
     HttpResponse<String> taken =
         server.postJson(events, event("evt-00001", "started", ",\"confirmed\":true"));
     assertThat(taken.statusCode()).isEqualTo(200);
     assertThat(taken.body()).contains("\"outcome\":\"applied\"", "\"phase\":\"running\"");
+    assertThat(taken.body()).contains("First pour, passed over: Reel dry and whole; Leader");
     HttpResponse<String> twice =
         server.postJson(events, event("evt-00001", "started", ",\"confirmed\":true"));
     assertThat(twice.body()).contains("\"outcome\":\"applied\"", "\"sequence\":1,");

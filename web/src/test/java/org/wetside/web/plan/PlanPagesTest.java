@@ -131,7 +131,7 @@ class PlanPagesTest {
     assertThat(server.get("/loads/1").body())
         .contains("<b>150 mL</b> of stock or concentrate", "from the kettle", "from the tap")
         .contains("Together they have 20 °C.", "Or work at the temperature there is")
-        .contains("Before the tank is closed", "Too little developer");
+        .contains("Before the first pour", "Too little developer");
   }
 
   @Test

@@ -1,0 +1,185 @@
+package org.wetside.app.checks;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.wetside.core.bath.BathTest;
+import org.wetside.core.bath.Bottle;
+import org.wetside.core.bath.BottleEntry;
+import org.wetside.core.bath.Strength;
+import org.wetside.core.process.StepKind;
+import org.wetside.core.quantity.Volume;
+import org.wetside.store.Bottles;
+
+/** Each bottle that is poured from, by what the shelf knows of it. */
+final class BottleChecks {
+  static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+
+  private final Pour pour;
+  private final Bottles bottles;
+
+  BottleChecks(Pour pour, Bottles bottles) {
+    this.pour = pour;
+    this.bottles = bottles;
+  }
+
+  List<Check> all() {
+    List<Check> checks = new ArrayList<>();
+    Set<String> seen = new LinkedHashSet<>();
+    for (int i = 0; i < pour.steps().size(); i++) {
+      Optional<String> letter = pour.steps().get(i).bottle();
+      if (letter.isPresent() && seen.add(letter.get())) {
+        checks.add(one(i, letter.get()));
+      }
+    }
+    return checks;
+  }
+
+  private Check one(int step, String letter) {
+    Optional<Bottle> found = bottles.find(letter);
+    String id = "bottles-" + letter;
+    if (found.isEmpty()) {
+      return new Check(
+          CheckGroup.BOTTLES,
+          id,
+          pour.bath(step) + ": not on the shelf",
+          CheckState.OPEN,
+          "Nothing is known of it. Put it on the Shelf, or be sure of it yourself.",
+          Optional.of(step));
+    }
+    Findings findings = new Findings();
+    look(step, found.get(), findings);
+    return new Check(
+        CheckGroup.BOTTLES,
+        id,
+        pour.bath(step)
+            + ": "
+            + (findings.words.isEmpty()
+                ? pour.units().words(found.get().left()) + " of " + found.get().label().contents()
+                : String.join("; ", findings.words)),
+        findings.state,
+        String.join(" ", findings.advice),
+        Optional.of(step));
+  }
+
+  /** What speaks against a bottle, gathered. */
+  private static final class Findings {
+    private CheckState state = CheckState.DONE;
+    private final List<String> words = new ArrayList<>();
+    private final Set<String> advice = new LinkedHashSet<>();
+
+    void add(CheckState how, String what, String toDo) {
+      state = state.or(how);
+      words.add(what);
+      advice.add(toDo);
+    }
+  }
+
+  private void look(int step, Bottle bottle, Findings findings) {
+    BottleNote note = new BottleNote(bottle.label().note());
+    List<BottleEntry> book = bottles.book(bottle.label().letter());
+    StepKind kind = pour.steps().get(step).kind();
+    BathTest test = testOf(kind);
+    Optional<BottleEntry> last = BottleTests.last(book, test);
+    if (last.isPresent() && !BottleTests.passed(last.get())) {
+      findings.add(
+          CheckState.WARNING,
+          "spent, its " + test.word() + " failed on " + day(last.get().at()),
+          "Do not use it: mix fresh.");
+    }
+    if (note.doNotUse()) {
+      findings.add(
+          CheckState.WARNING, "\"do not use\" stands on it", "Decide about it under Shelf first.");
+    }
+    if (note.useBy().filter(day -> day.isBefore(today())).isPresent()) {
+      findings.add(
+          CheckState.WARNING,
+          "out of date since " + DAY.format(note.useBy().get()),
+          "Test it first, or mix fresh.");
+    }
+    if (note.testFirst() && !BottleTests.vouches(last, pour.now())) {
+      findings.add(
+          CheckState.OPEN,
+          "test first",
+          kind.developing() || kind == StepKind.FIXER || kind == StepKind.BLEACH_FIX
+              ? "Do a " + test.word() + " in room light and note it under Shelf."
+              : "Try it as its label says.");
+    }
+    lookAtStrength(kind, bottle, note, findings);
+    Optional<Volume> wanted = pour.taken().get(step);
+    if (wanted.isPresent() && bottle.left().compareTo(wanted.get()) < 0) {
+      findings.add(
+          CheckState.WARNING,
+          "holds "
+              + pour.units().words(bottle.left())
+              + ", "
+              + pour.units().words(wanted.get())
+              + " are wanted",
+          "Mix more, or take another bottle.");
+    }
+  }
+
+  private void lookAtStrength(StepKind kind, Bottle bottle, BottleNote note, Findings findings) {
+    boolean developing = kind.developing() || kind == StepKind.MONOBATH;
+    Strength strength = bottle.label().strength();
+    if (developing && !names(bottle.label().contents(), pour.developer())) {
+      findings.add(
+          CheckState.WARNING,
+          "holds " + bottle.label().contents() + ", the load was timed for " + pour.developer(),
+          "Take the right bottle, or change the load.");
+    }
+    if (!developing && strength == Strength.CONCENTRATE) {
+      findings.add(
+          CheckState.WARNING,
+          "wrong dilution, it holds concentrate",
+          "Mix the working solution as its label says.");
+    }
+    if (developing && strength == Strength.CONCENTRATE && "stock".equals(pour.dilution())) {
+      findings.add(
+          CheckState.WARNING,
+          "wrong dilution, it holds concentrate and the load is for stock",
+          "Make the stock solution first.");
+    }
+    if (developing && strength == Strength.WORKING) {
+      note.dilution()
+          .filter(written -> !written.equals(pour.dilution()))
+          .ifPresent(
+              written ->
+                  findings.add(
+                      CheckState.WARNING,
+                      "wrong dilution, "
+                          + written
+                          + " stands on it and the load is for "
+                          + pour.dilution(),
+                      "Mix it anew, or change the load: the time follows."));
+    }
+  }
+
+  /** How a bath of that kind is tried: what develops by a leader, all others by a clip of film. */
+  static BathTest testOf(StepKind kind) {
+    return kind.developing() ? BathTest.LEADER : BathTest.CLIP;
+  }
+
+  private static boolean names(String contents, String developer) {
+    return bare(contents).contains(bare(developer)) || bare(developer).contains(bare(contents));
+  }
+
+  private static String bare(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+  }
+
+  private LocalDate today() {
+    return LocalDate.ofInstant(pour.now(), ZoneOffset.UTC);
+  }
+
+  private static String day(Instant at) {
+    return DAY.format(at.atOffset(ZoneOffset.UTC));
+  }
+}
