@@ -7,7 +7,7 @@ import { keyIn } from "./panel.js";
  * @param {import("./panel.js").Bench} bench @param {Set<string>} ticked @returns {import("./panel.js").Panel}
  */
 export function check(bench, ticked) {
-  const checks = bench.run().checks;
+  const checks = bench.run().checks.filter((c) => c.group === "closing");
   const buttons = new Map();
   const tick = (/** @type {string} */ id) => {
     if (ticked.has(id)) {
