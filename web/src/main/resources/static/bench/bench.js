@@ -11,7 +11,9 @@ import { Lead } from "./lead.js";
 import { Link } from "./link.js";
 import { freshId } from "./outbox.js";
 import { check } from "./panels/check.js";
+import { hearing, wasHeard } from "./panels/hearing.js";
 import { ask } from "./panels/question.js";
+import { startPulse } from "./pulse.js";
 import { restingSlots } from "./resting.js";
 import { screenName } from "./screen.js";
 import { atTheLine, isOver, readRun } from "./snapshot.js";
@@ -19,9 +21,13 @@ import { showAct, showCount, showSeconds, showStrip, showTitle } from "./sheet.j
 import { stripOf } from "./strips.js";
 import { Tape } from "./tape.js";
 import { changeTheme } from "./theme.js";
+import { Track } from "./track.js";
 import { spokenPlace, where } from "./panels/where.js";
 
 const MESSAGE_MS = 12000;
+
+/** Acts that film is developed by: to miss one is worth a line in the record. */
+const HANDS = new Set(["pour in", "light on", "agitate", "drain"]);
 
 /** @typedef {import("./snapshot.js").Run} Run @typedef {import("./panels/panel.js").Panel} Panel */
 
@@ -33,7 +39,16 @@ class Bench {
     this.sheet = byId("sheet");
     this.tape = new Tape(byId("tape"));
     this.deck = new Deck(byId("keys"));
-    this.lead = new Lead(this.sheet);
+    this.lead = new Lead(this.sheet, (cues) => this.missed(cues));
+    this.track = new Track({
+      run: () => this.current,
+      now: () => this.clock.now(),
+      playing: (is) => {
+        this.lead.handedOver = is;
+      },
+      moved: () => this.tell("The plan has moved. A new cue track is ready."),
+      failed: (why) => this.tell(why),
+    });
     this.keyboard = new Keyboard((letter) => this.press(letter));
     /** @type {Panel | null} */
     this.panel = null;
@@ -64,8 +79,13 @@ class Bench {
     document.addEventListener("pointerdown", () => this.lead.wake());
     document.addEventListener("visibilitychange", () => this.draw());
     window.addEventListener("resize", () => this.draw());
-    if (this.current.phase === "ready" && this.current.checks.length > 0) {
-      this.open(check(this.face, this.ticked));
+    if (this.current.phase === "ready") {
+      const checks = () => this.open(this.current.checks.length > 0 ? check(this.face, this.ticked) : null);
+      if (wasHeard()) {
+        checks();
+      } else {
+        this.open(hearing(this.face, checks));
+      }
     }
     this.draw();
     await this.clock.measure().catch(() => this.link.lost());
@@ -75,7 +95,7 @@ class Bench {
       requestAnimationFrame(frame);
     };
     requestAnimationFrame(frame);
-    setInterval(() => this.beat(), 200); // goes on, if slowly, while the tab is hidden
+    startPulse(() => this.beat());
   }
 
   /** @param {Run} run */
@@ -98,9 +118,21 @@ class Bench {
   /** What sounds, is said or flashes now; apart from drawing, so that it works unseen. */
   beat() {
     this.lead.follow(this.current, this.clock.now());
+    this.track.beat();
+    this.link.tellSilence(screenName(), this.lead.isSilent && !isOver(this.current));
     const closes = this.panel?.closesAfterMs;
     if (closes !== undefined && performance.now() - this.panelOpenedAt > closes) {
       this.open(null);
+    }
+  }
+
+  /** The page was frozen when these were due; if no other screen told of them, nobody did. @param {import("./snapshot.js").Cue[]} cues */
+  missed(cues) {
+    if (this.link.others.some((other) => !other.silent)) {
+      return;
+    }
+    for (const cue of cues.filter((one) => HANDS.has(one.act))) {
+      this.post({ kind: "cue missed", step: cue.step, cue: cue.id });
     }
   }
 
@@ -115,7 +147,7 @@ class Bench {
     showSeconds(act.nextAt === null || run.provisional ? null : act.nextAt - at);
     showCount(this.panel === null ? act.count : null);
     showFigures(run, at, now - at);
-    showStrip(stripOf({ lostSince: this.lostSince, kept: this.link.outbox.length, message: this.messageNow(), strips: run.strips, seen: this.seen, silent: this.lead.isSilent, over: isOver(run) }));
+    showStrip(stripOf({ lostSince: this.lostSince, kept: this.link.outbox.length, message: this.messageNow(), strips: run.strips, seen: this.seen, silent: this.lead.isSilent, deaf: this.link.others.filter((other) => other.silent).map((other) => other.screen), over: isOver(run) }));
     showTitle(act, run.tank, this.lead.isSilent && !isOver(run));
     this.tape.show(run, act, at, now - at);
     this.deck.show(this.panel === null ? restingSlots(this.face, this.restingActions(), this.lead.pressed) : this.panel.slots());
@@ -204,11 +236,11 @@ class Bench {
       post: (event) => this.post(event),
       open: (panel) => this.open(panel),
       say: (words) => this.lead.say(words),
+      alarm: (words) => this.lead.alarm(words),
+      ear: { voice: this.lead.voice, sound: this.lead.sound, track: this.track, missing: [] },
       redraw: () => this.draw(),
       actions: {
         night: () => changeTheme(),
-        sound: () => this.lead.change(),
-        soundWord: () => this.lead.changeWord,
         canUndo: () => this.undoable() !== undefined,
         undo: () => {
           const last = this.undoable();

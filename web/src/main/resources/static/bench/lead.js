@@ -7,35 +7,27 @@ import { Sound } from "./sound.js";
 import { Voice } from "./voice.js";
 
 const TOO_LATE_MS = 3000;
-const KEPT_AS = "wetside.sound";
 
-/** What this screen gives to the ear. @type {readonly ["all", "tones", "none"]} */
-const CHOICES = ["all", "tones", "none"];
-
-/** @typedef {import("./snapshot.js").Run} Run */
+/** @typedef {import("./snapshot.js").Run} Run @typedef {import("./snapshot.js").Cue} Cue */
 
 export class Lead {
-  /** @param {HTMLElement} sheet */
-  constructor(sheet) {
+  /** @param {HTMLElement} sheet @param {(cues: Cue[]) => void} missed cues that came and went while the page was frozen */
+  constructor(sheet, missed) {
     this.sound = new Sound();
-    this.voice = new Voice();
+    this.voice = new Voice(this.sound);
     this.signal = new Signal(sheet);
     this.awake = new Awake();
+    this.missed = missed;
     /** Next steps pressed here that the server has not answered. @type {Set<string>} */
     this.pressed = new Set();
+    /** While a cue track plays in its own element, the page itself is quiet. */
+    this.handedOver = false;
     this.upTo = Number.NaN;
-    this.choice = chosen();
-    this.apply();
   }
 
   /** Whether this screen should sound but cannot yet. */
   get isSilent() {
-    return this.choice !== "none" && !this.sound.isAlive;
-  }
-
-  /** What the key for it says: what a press would do. */
-  get changeWord() {
-    return this.choice === "all" ? "Tones only" : this.choice === "tones" ? "Sound off" : "Sound on";
+    return this.voice.choice !== "none" && this.voice.choice !== "reader" && !this.sound.isAlive && !this.handedOver;
   }
 
   wake() {
@@ -47,19 +39,12 @@ export class Lead {
     this.voice.say(words);
   }
 
-  change() {
-    this.choice = CHOICES[(CHOICES.indexOf(this.choice) + 1) % CHOICES.length] ?? "all";
-    try {
-      localStorage.setItem(KEPT_AS, this.choice);
-    } catch {
-      // then the choice lasts as long as the page
-    }
-    this.apply();
-  }
-
-  apply() {
-    this.sound.turn(this.choice !== "none");
-    this.voice.turn(this.choice === "all");
+  /** Something went wrong: its tone, then the first advice. @param {string} words */
+  alarm(words) {
+    const book = this.sound.book;
+    this.sound.playNow(book?.mishap ?? [], []);
+    this.signal.give([200, 100, 200, 100, 400]);
+    setTimeout(() => this.say(words), 650);
   }
 
   /** @param {Run} run @param {number} now */
@@ -70,7 +55,7 @@ export class Lead {
       this.upTo = now;
       return;
     }
-    this.sound.plan(run.cues, now);
+    this.sound.plan(this.handedOver ? [] : run.cues, now);
     const from = Number.isNaN(this.upTo) ? now : this.upTo;
     const due = run.cues.filter((cue) => cue.at > from && cue.at <= now);
     this.upTo = Math.max(now, from);
@@ -81,20 +66,13 @@ export class Lead {
     const fresh = due.filter((cue) => now - cue.at < TOO_LATE_MS);
     const last = fresh[fresh.length - 1];
     if (last !== undefined) {
-      this.voice.say(fresh.map((cue) => cue.speech).join(" "));
+      this.voice.sayDue(fresh.map((cue) => cue.speech).join(" "));
       if (fresh.some((cue) => cue.signal.flash)) {
         this.signal.give(last.signal.vibrateMilliseconds);
       }
     }
-  }
-}
-
-/** @returns {"all" | "tones" | "none"} */
-function chosen() {
-  try {
-    const kept = localStorage.getItem(KEPT_AS);
-    return CHOICES.find((choice) => choice === kept) ?? "all";
-  } catch {
-    return "all";
+    if (fresh.length < due.length) {
+      this.missed(due.filter((cue) => now - cue.at >= TOO_LATE_MS));
+    }
   }
 }

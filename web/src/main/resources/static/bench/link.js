@@ -1,6 +1,7 @@
 // The line to the server: snapshots come in, presses go out, in order, once, for as long as it takes.
 
 import { Outbox } from "./outbox.js";
+import { screenName } from "./screen.js";
 import { readRun } from "./snapshot.js";
 
 const AGAIN_MS = 2000;
@@ -25,6 +26,10 @@ export class Link {
     this.sending = false;
     /** @type {EventSource | null} */
     this.stream = null;
+    /** The other screens of this run, and whether they make no sound. @type {{screen: string, silent: boolean}[]} */
+    this.others = [];
+    /** @type {boolean | null} */
+    this.toldSilent = null;
   }
 
   open() {
@@ -35,12 +40,17 @@ export class Link {
 
   listen() {
     this.stream?.close();
-    const stream = new EventSource(`${this.address}/stream`);
+    this.toldSilent = null; // a new line knows nothing of this screen
+    const stream = new EventSource(`${this.address}/stream?screen=${encodeURIComponent(screenName())}`);
     stream.addEventListener("snapshot", (event) => {
       this.heard();
       this.listener.snapshot(readRun(event.data));
     });
     stream.addEventListener("heartbeat", () => this.heard());
+    stream.addEventListener("screens", (event) => {
+      this.heard();
+      this.others = JSON.parse(event.data).screens.filter((/** @type {{screen: string}} */ one) => one.screen !== screenName());
+    });
     stream.addEventListener("error", () => this.lost());
     this.stream = stream;
   }
@@ -49,6 +59,22 @@ export class Link {
   post(event) {
     this.outbox.add(event);
     void this.deliver();
+  }
+
+  /** Lets the other screens know that nothing can be heard here. @param {string} screen @param {boolean} silent */
+  tellSilence(screen, silent) {
+    if (silent === this.toldSilent || this.lostSince !== null || this.stream?.readyState !== EventSource.OPEN) {
+      return;
+    }
+    this.toldSilent = silent;
+    fetch(`${this.address}/screens`, {
+      method: "POST",
+      headers: { "Content-Type": "application/json" },
+      body: JSON.stringify({ screen, silent }),
+      signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
+    }).catch(() => {
+      this.toldSilent = null;
+    });
   }
 
   async deliver() {

@@ -13,7 +13,7 @@
  * @typedef {{hertz: number, milliseconds: number}} Note
  * @typedef {{
  *   id: string, at: number, step: number, act: string, count: number, seconds: number, text: string, speech: string,
- *   tone: Note[], signal: {flash: boolean, milliseconds: number, vibrateMilliseconds: number[]}, missed: boolean
+ *   clips: string[], countIn: number, tone: Note[], signal: {flash: boolean, milliseconds: number, vibrateMilliseconds: number[]}, missed: boolean
  * }} Cue
  * @typedef {{from: number, to: number, missed: string[]}} Gap
  * @typedef {{at: number, step: number, thermometer: string | null, rawC: number, correctedC: number, beforePour: boolean}} Reading

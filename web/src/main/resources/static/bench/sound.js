@@ -1,19 +1,39 @@
-// Tones on the audio clock, scheduled ahead, so that a busy or hidden page does not delay them.
+// Keeps the next minute of the score on the audio clock, so that a hidden tab, throttled timers or a busy page shift nothing.
+
+import { AudioClock } from "./audio-clock.js";
+import { lengthOf, playNotes, playPieces } from "./notes.js";
+import { scoreOf } from "./score.js";
+import { clipsFor, piecesOf, readBook, readRecording } from "./voicebook.js";
 
 const AHEAD_MS = 65000;
 const FIXED_WITHIN_MS = 1000;
-const LOUDNESS = 0.25;
-const EDGE_S = 0.008;
+const WORTH_MOVING_MS = 4;
+const MEASURE_EVERY_MS = 900;
+const SOON_S = 0.05;
 
-/** @typedef {import("./snapshot.js").Cue} Cue */
+/** @typedef {import("./snapshot.js").Cue} Cue @typedef {import("./score.js").Sounding} Sounding */
 
 export class Sound {
   constructor() {
     /** @type {AudioContext | null} */
     this.audio = null;
-    /** What is already on the audio clock. @type {Map<string, {at: number, stop: () => void}>} */
+    /** @type {AudioClock | null} */
+    this.clock = null;
+    /** @type {import("./voicebook.js").Book | null} */
+    this.book = null;
+    /** @type {AudioBuffer | null} */
+    this.recording = null;
+    /** What is on the audio clock: when by the server's clock and when by its own. @type {Map<string, {at: number, startsAt: number, stop: () => void}>} */
     this.placed = new Map();
     this.on = true;
+    this.wish = { words: true, alive: true };
+    this.measuredAt = Number.NEGATIVE_INFINITY;
+    this.reading = false;
+    /** Where everything goes through; a test listens here too. @type {GainNode | null} */
+    this.out = null;
+    /** @type {() => void} */
+    this.hush = () => undefined;
+    void this.read();
   }
 
   /** Whether anything can be heard: a browser is silent until a key is pressed on its page. */
@@ -21,84 +41,139 @@ export class Sound {
     return this.audio !== null && this.audio.state === "running";
   }
 
+  /** Whether the shipped clips are there to be played. */
+  get canSpeak() {
+    return this.recording !== null;
+  }
+
   /** Called with every press: the first one wakes the sound. */
   wake() {
     if (this.audio === null) {
       this.audio = new AudioContext();
+      this.clock = new AudioClock(this.audio);
+      this.out = this.audio.createGain();
+      this.out.connect(this.audio.destination);
+      void this.read();
     }
-    if (this.audio.state === "suspended") {
+    if (this.audio.state !== "running") {
+      this.clock?.forget();
       void this.audio.resume();
     }
   }
 
-  /** Puts all tones of the next minute on the audio clock and takes back those that have moved. @param {Cue[]} cues @param {number} now */
-  plan(cues, now) {
-    const audio = this.audio;
-    if (audio === null || audio.state !== "running") {
+  /** Gets what the server ships for the ear; tried again until it is there. */
+  async read() {
+    if (this.reading) {
       return;
     }
-    const due = new Map(this.on ? cues.filter((c) => c.at > now && c.at - now < AHEAD_MS).map((c) => [c.id, c]) : []);
-    for (const [id, tone] of this.placed) {
-      const cue = due.get(id);
-      const gone = tone.at <= now;
-      const movedAway = tone.at - now > FIXED_WITHIN_MS && (cue === undefined || Math.abs(cue.at - tone.at) > 5);
-      if (movedAway) {
-        tone.stop();
+    this.reading = true;
+    try {
+      this.book ??= await readBook();
+      if (this.audio !== null) {
+        this.recording ??= await readRecording(this.audio);
+        this.takeBack(this.audio.currentTime + 1); // what was placed without words is placed again with them
       }
-      if (gone || movedAway || (!this.on && !gone)) {
+    } catch {
+      // without the server there are tones and no words; the next minute asks again
+    } finally {
+      this.reading = false;
+    }
+  }
+
+  /**
+   * Puts the next minute of the score on the audio clock and takes back what has moved.
+   * @param {Cue[]} cues in order @param {number} now by the server's clock
+   */
+  plan(cues, now) {
+    const { audio, clock, book } = this;
+    if (audio === null || clock === null || book === null || audio.state !== "running") {
+      return;
+    }
+    const page = performance.now();
+    if (page - this.measuredAt > MEASURE_EVERY_MS) {
+      this.measuredAt = page;
+      clock.measure();
+      if (this.recording === null) {
+        void this.read();
+      }
+    }
+    const score = this.on ? scoreOf(cues, book, this.wish, now, now + AHEAD_MS) : [];
+    const due = new Map(score.map((one) => [one.id, one]));
+    const startOf = (/** @type {Sounding} */ one) => clock.at(page + one.at - now);
+    for (const [id, put] of this.placed) {
+      const one = due.get(id);
+      const mayMove = put.at - now > FIXED_WITHIN_MS;
+      const moved = one === undefined || Math.abs(startOf(one) - put.startsAt) * 1000 > WORTH_MOVING_MS;
+      if (mayMove && moved) {
+        put.stop();
+        this.placed.delete(id);
+      } else if (put.at < now - FIXED_WITHIN_MS) {
         this.placed.delete(id);
       }
     }
-    for (const [id, cue] of due) {
-      if (!this.placed.has(id)) {
-        const startsAt = audio.currentTime + (cue.at - now) / 1000;
-        this.placed.set(id, { at: cue.at, stop: play(audio, cue, startsAt) });
+    for (const one of score) {
+      if (!this.placed.has(one.id)) {
+        const startsAt = startOf(one);
+        this.placed.set(one.id, { at: one.at, startsAt, stop: this.put(one, startsAt) });
       }
     }
   }
 
-  /** Silence at once, and nothing more until it is turned on again. @param {boolean} on */
-  turn(on) {
+  /** @param {Sounding} one @param {number} startsAt s on the audio clock @returns {() => void} */
+  put(one, startsAt) {
+    const { audio, out, book } = this;
+    if (audio === null || out === null || book === null) {
+      return () => undefined;
+    }
+    const tone = playNotes(audio, out, one.notes, startsAt, one.soft ? book.soft : book.loud, book.edgeMilliseconds / 1000);
+    if (this.recording === null || one.clips.length === 0) {
+      return tone;
+    }
+    const shift = startsAt - one.at / 1000;
+    const words = playPieces(audio, out, this.recording, piecesOf(book, one.clips), one.wordsAt / 1000 + shift, one.wordsUntil / 1000 + shift);
+    return () => {
+      tone();
+      words();
+    };
+  }
+
+  /** Plays a pattern and its words now; what was played so before it falls silent. @param {import("./snapshot.js").Note[]} notes @param {string[]} clips */
+  playNow(notes, clips) {
+    const { audio, book } = this;
+    this.hush();
+    if (audio === null || book === null || !this.on) {
+      return;
+    }
+    const startsAt = audio.currentTime + SOON_S;
+    const wordsAt = (startsAt + lengthOf(notes) / 1000) * 1000 + (notes.length > 0 ? book.wordsAfterMilliseconds : 0);
+    this.hush = this.put({ id: "now", at: startsAt * 1000, notes, soft: false, clips, wordsAt, wordsUntil: Number.POSITIVE_INFINITY }, startsAt);
+  }
+
+  /** Says a sentence by the shipped clips; tells whether they could. @param {string} words */
+  say(words) {
+    const clips = this.book === null || this.recording === null ? null : clipsFor(this.book, words);
+    if (clips === null || !this.isAlive || !this.on) {
+      return false;
+    }
+    this.playNow([], clips);
+    return true;
+  }
+
+  /** Silence at once, and nothing more until it is turned on again. @param {boolean} on @param {{words: boolean, alive: boolean}} wish */
+  turn(on, wish) {
     this.on = on;
-    if (!on) {
-      this.placed.forEach((tone) => tone.stop());
-      this.placed.clear();
+    this.wish = wish;
+    this.hush();
+    this.takeBack(on ? (this.audio?.currentTime ?? 0) : 0);
+  }
+
+  /** Takes back what begins after a moment of the audio clock; what sounds already is left to end. @param {number} startsAfter s */
+  takeBack(startsAfter) {
+    for (const [id, put] of this.placed) {
+      if (put.startsAt > startsAfter) {
+        put.stop();
+        this.placed.delete(id);
+      }
     }
   }
-}
-
-/** @param {AudioContext} audio @param {Cue} cue @param {number} startsAt @returns {() => void} */
-function play(audio, cue, startsAt) {
-  const gain = audio.createGain();
-  gain.connect(audio.destination);
-  /** @type {OscillatorNode[]} */
-  const voices = [];
-  let at = startsAt;
-  for (const note of cue.tone) {
-    const seconds = note.milliseconds / 1000;
-    if (note.hertz > 0) {
-      voices.push(ring(audio, gain, note.hertz, at, seconds));
-    }
-    at += seconds;
-  }
-  return () => {
-    voices.forEach((voice) => voice.disconnect());
-    gain.disconnect();
-  };
-}
-
-/** @param {AudioContext} audio @param {AudioNode} out @param {number} hertz @param {number} at @param {number} seconds */
-function ring(audio, out, hertz, at, seconds) {
-  const voice = audio.createOscillator();
-  const edge = audio.createGain();
-  voice.type = "triangle";
-  voice.frequency.value = hertz;
-  edge.gain.setValueAtTime(0, at);
-  edge.gain.linearRampToValueAtTime(LOUDNESS, at + EDGE_S);
-  edge.gain.setValueAtTime(LOUDNESS, at + seconds - EDGE_S);
-  edge.gain.linearRampToValueAtTime(0, at + seconds);
-  voice.connect(edge).connect(out);
-  voice.start(at);
-  voice.stop(at + seconds);
-  return voice;
 }

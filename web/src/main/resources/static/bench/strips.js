@@ -7,7 +7,7 @@ import { clock, minute } from "./times.js";
 /**
  * The one strip that matters most now.
  * @param {{lostSince: number | null, kept: number, message: string | null, strips: import("./snapshot.js").Strip[],
- *   seen: Set<string>, silent: boolean, over: boolean}} state
+ *   seen: Set<string>, silent: boolean, deaf: string[], over: boolean}} state
  * @returns {Strip | null}
  */
 export function stripOf(state) {
@@ -23,5 +23,11 @@ export function stripOf(state) {
     const words = gap.from !== null && gap.to !== null ? `Away from ${clock(gap.from)} to ${clock(gap.to)}.` : gap.text;
     return { strong: words, rest: ` ${gap.detail}` };
   }
-  return state.silent && !state.over ? { strong: "Silent until you press a key.", rest: "" } : null;
+  if (state.over) {
+    return null;
+  }
+  if (state.silent) {
+    return { strong: "Silent until you press a key.", rest: "" };
+  }
+  return state.deaf.length > 0 ? { strong: `${state.deaf.join(", ")}: no sound there.`, rest: " Press a key on it." } : null;
 }

@@ -1,41 +1,81 @@
-// The browser's voice. One voice at a time: where it speaks, the sheet does not announce itself as well.
+// One voice at a time: the shipped clips, the browser's voice, or the screen reader; chosen at the volume test, kept on this device.
+
+const KEPT_AS = "wetside.voice";
+
+/** @typedef {"clips" | "browser" | "reader" | "tones" | "none"} Choice */
+/** @type {readonly Choice[]} */
+const CHOICES = ["clips", "browser", "reader", "tones", "none"];
 
 export class Voice {
-  constructor() {
-    this.on = true;
+  /** @param {import("./sound.js").Sound} sound */
+  constructor(sound) {
+    this.sound = sound;
     this.live = document.getElementById("act-words");
     this.speech = "speechSynthesis" in window ? window.speechSynthesis : null;
-    this.speech?.addEventListener?.("voiceschanged", () => this.choose());
-    this.choose();
+    /** @type {Choice} */
+    this.choice = kept();
+    this.apply();
   }
 
-  /** Whether the browser can speak at all. */
-  get canSpeak() {
+  /** Whether the browser has a voice of its own. */
+  get browserSpeaks() {
     return this.speech !== null && this.speech.getVoices().length > 0;
   }
 
-  /** @param {boolean} on */
-  turn(on) {
-    this.on = on;
-    if (!on) {
-      this.speech?.cancel();
+  /** @param {Choice} choice */
+  choose(choice) {
+    this.choice = choice;
+    try {
+      localStorage.setItem(KEPT_AS, choice);
+    } catch {
+      // then the choice lasts as long as the page
     }
-    this.choose();
+    this.apply();
   }
 
   /** A screen reader gets the act only where no other voice says it. */
-  choose() {
-    this.live?.setAttribute("aria-live", this.on && this.canSpeak ? "off" : "polite");
+  apply() {
+    this.sound.turn(this.choice !== "none", { words: this.choice === "clips", alive: true });
+    this.live?.setAttribute("aria-live", this.choice === "clips" || this.choice === "browser" ? "off" : "polite");
+    if (this.choice !== "browser") {
+      this.speech?.cancel();
+    }
+  }
+
+  /** The words of cues that are due now; the clips are on the audio clock already. @param {string} words */
+  sayDue(words) {
+    if (this.choice === "browser") {
+      this.read(words);
+    }
   }
 
   /** What is said last counts. @param {string} words */
   say(words) {
-    if (!this.on || this.speech === null || !this.canSpeak || words === "") {
+    if (this.choice === "browser") {
+      this.read(words);
+    } else if (this.choice === "clips" && !this.sound.say(words)) {
+      this.read(words); // a sentence that nobody spoke beforehand
+    }
+  }
+
+  /** @param {string} words */
+  read(words) {
+    if (this.speech === null || !this.browserSpeaks || words === "") {
       return;
     }
     this.speech.cancel();
     const said = new SpeechSynthesisUtterance(words);
     said.lang = "en";
     this.speech.speak(said);
+  }
+}
+
+/** @returns {Choice} */
+function kept() {
+  try {
+    const known = localStorage.getItem(KEPT_AS);
+    return CHOICES.find((choice) => choice === known) ?? "clips";
+  } catch {
+    return "clips";
   }
 }

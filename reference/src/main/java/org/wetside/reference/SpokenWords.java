@@ -188,7 +188,7 @@ public final class SpokenWords {
    */
   private List<String> name(String given) {
     List<String> clips = new ArrayList<>();
-    for (String word : clipOf(given).split(" ")) {
+    for (String word : clipOf(given).split(" ", -1)) {
       Optional<String> clip = known("name." + word).or(() -> known("number." + word));
       if (clip.isPresent()) {
         clips.add(clip.get());

@@ -13,7 +13,7 @@ export function mishap(bench) {
     letter: letterOf(i),
     press: () => {
       bench.post({ kind: "mishap", step: step.index, what: m.what });
-      bench.say(m.firstMinute);
+      bench.alarm(m.firstMinute);
       bench.open(advice(bench, m));
     },
   }));

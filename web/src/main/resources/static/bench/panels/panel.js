@@ -5,11 +5,15 @@ import { pressable } from "../press.js";
 
 /** @typedef {import("../deck.js").Slot} Slot @typedef {import("../deck.js").Pressable} Pressable */
 /**
+ * What leads by ear, and what this browser cannot do.
+ * @typedef {{voice: import("../voice.js").Voice, sound: import("../sound.js").Sound, track: import("../track.js").Track, missing: string[]}} Ear
+ */
+/**
  * What a panel may see and do.
  * @typedef {{
  *   run: () => import("../snapshot.js").Run, at: () => number, post: (event: Record<string, unknown>) => void,
- *   open: (panel: Panel | null) => void, say: (words: string) => void, redraw: () => void,
- *   actions: {night: () => void, sound: () => void, undo: () => void, leave: () => void, soundWord: () => string, canUndo: () => boolean}
+ *   open: (panel: Panel | null) => void, say: (words: string) => void, alarm: (words: string) => void, ear: Ear, redraw: () => void,
+ *   actions: {night: () => void, undo: () => void, leave: () => void, canUndo: () => boolean}
  * }} Bench
  * @typedef {{
  *   name: string, lines: string[], then: () => string, body: () => HTMLElement, slots: () => Slot[],

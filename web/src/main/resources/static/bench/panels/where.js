@@ -5,6 +5,7 @@ import { html } from "../elements.js";
 import { stepAt } from "../snapshot.js";
 import { clock, minute, span } from "../times.js";
 import { change } from "./change.js";
+import { hearing } from "./hearing.js";
 import { back } from "./panel.js";
 
 /** @param {import("./panel.js").Bench} bench @returns {import("./panel.js").Panel} */
@@ -17,7 +18,7 @@ export function where(bench) {
     slots: () => [
       back(bench),
       { label: "Night or day", letter: "N", press: bench.actions.night },
-      { label: bench.actions.soundWord(), letter: "S", press: bench.actions.sound },
+      { label: "Sound", letter: "S", press: () => bench.open(hearing(bench)) },
       { label: "Change the run", letter: "C", press: () => bench.open(change(bench)) },
     ],
   };

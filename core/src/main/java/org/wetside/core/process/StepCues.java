@@ -10,6 +10,8 @@ import java.util.Optional;
 
 /** Words the cues of one step; numbers them so that each keeps its identity when it moves. */
 final class StepCues {
+  private static final Duration TAP_TAKES = Duration.ofSeconds(1);
+
   private final PlacedStep placed;
   private final String tank;
   private final boolean lid;
@@ -123,11 +125,14 @@ final class StepCues {
 
   private void addRest(Bout bout, Duration next, boolean lastBout) {
     Duration over = placed.full().plus(bout.end());
-    if (placed.step().agitation().tap()) {
+    boolean tap = placed.step().agitation().tap();
+    if (tap) {
       add(Act.TAP, over, "Tap the tank", Saying.of("tap"));
     }
-    if (bout.end().compareTo(next) < 0) {
-      rest(over, next, lastBout);
+    // Two tones at one moment would be neither: the rest is told when the tap has sounded.
+    Duration rests = tap ? bout.end().plus(TAP_TAKES) : bout.end();
+    if (rests.compareTo(next) < 0) {
+      rest(placed.full().plus(rests), next, lastBout);
     }
   }
 

@@ -37,6 +37,7 @@ public record EventBody(
     @Nullable Double newSeconds,
     @Nullable String text,
     @Nullable String undoes,
+    @Nullable String cue,
     @Nullable Boolean confirmed) {
 
   /**
@@ -74,7 +75,8 @@ public record EventBody(
       case UNDONE -> new Happening.Undone(required("undoes", undoes));
       case FINISHED -> new Happening.Finished(Origin.PRESSED);
       case ABANDONED -> new Happening.Abandoned(required("reason", reason));
-      case CUE_MISSED, GAP ->
+      case CUE_MISSED -> new Happening.CueMissed(required("cue", cue));
+      case GAP ->
           throw new BadValueException("kind of event", which.word(), "only the program writes it");
     };
   }

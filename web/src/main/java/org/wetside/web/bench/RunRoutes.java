@@ -23,6 +23,7 @@ import org.wetside.web.contract.Operation;
 public final class RunRoutes implements Routes {
   private static final String ONE = "/api/runs/{run}";
   private static final int MOST_LISTED = 100;
+  private static final int LONGEST_NAME = 40;
 
   private final Wetside wetside;
   private @Nullable RunStream stream;
@@ -61,12 +62,19 @@ public final class RunRoutes implements Routes {
             .handledBy(this::take));
     routes.addEndpoint(
         Operation.get(ONE + "/stream", "Server events: snapshot after each change, heartbeat")
+            .query("screen", "the name of the screen, which the others are told; may be left out")
             .gives(
                 HttpStatus.OK,
                 "text/event-stream",
-                "snapshot with the run as it stands, its id the sequence; heartbeat with the"
-                    + " server's moment every 15 s")
+                "snapshot with the run as it stands, its id the sequence; screens with who shows"
+                    + " it; heartbeat with the server's moment every 15 s")
             .handledBy(new SseHandler(screen -> stream().add(run(screen.ctx()), screen))));
+    routes.addEndpoint(
+        Operation.post(ONE + "/screens", "Say whether a screen can be heard; the others are told")
+            .answers(
+                RunStream.ScreenBody.class,
+                RunStream.ScreensView.class,
+                (ctx, body) -> heard(run(ctx), body)));
     routes.exception(
         NoSuchRunException.class,
         (missing, ctx) -> {
@@ -143,6 +151,14 @@ public final class RunRoutes implements Routes {
     BenchSnapshot opened = wetside.startRun().of(load);
     ctx.header("Location", "/api/runs/" + opened.card().id());
     return SnapshotView.of(opened, mishaps());
+  }
+
+  private RunStream.ScreensView heard(long run, RunStream.ScreenBody body) {
+    String screen = body.screen();
+    if (screen == null || screen.isBlank() || screen.length() > LONGEST_NAME) {
+      throw new BadValueException("screen", String.valueOf(screen), "1 to 40 characters");
+    }
+    return stream().heard(run, screen, !Boolean.FALSE.equals(body.silent()));
   }
 
   private void take(Context ctx) {

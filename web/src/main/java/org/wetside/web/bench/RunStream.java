@@ -1,6 +1,7 @@
 package org.wetside.web.bench;
 
 import io.javalin.http.sse.SseClient;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -20,6 +21,29 @@ import org.wetside.web.api.Json;
  * Sent from a thread of its own, so that a slow screen never holds up the run.
  */
 final class RunStream {
+  /**
+   * The screens that show a run now.
+   *
+   * @param screens by name
+   */
+  public record ScreensView(List<ScreenView> screens) {}
+
+  /**
+   * One screen.
+   *
+   * @param screen the name it gave itself
+   * @param silent whether nothing can be heard there
+   */
+  public record ScreenView(String screen, boolean silent) {}
+
+  /**
+   * What a screen says of itself.
+   *
+   * @param screen its name
+   * @param silent whether nothing can be heard there
+   */
+  public record ScreenBody(@Nullable String screen, @Nullable Boolean silent) {}
+
   private static final int HEARTBEAT_SECONDS = 15;
   private static final int LAST_WORDS_SECONDS = 2;
 
@@ -28,6 +52,7 @@ final class RunStream {
   private final LongFunction<SnapshotView> look;
   private final Supplier<String> now;
   private final Map<Long, Set<SseClient>> screens = new ConcurrentHashMap<>();
+  private final Map<Long, Map<String, Boolean>> silence = new ConcurrentHashMap<>();
   private final ScheduledExecutorService sender =
       Executors.newSingleThreadScheduledExecutor(
           work -> {
@@ -52,8 +77,59 @@ final class RunStream {
   void add(long run, SseClient screen) {
     screen.keepAlive();
     screens.computeIfAbsent(run, unused -> ConcurrentHashMap.newKeySet()).add(screen);
-    screen.onClose(() -> screens.getOrDefault(run, Set.of()).remove(screen));
+    screen.onClose(() -> forget(run, screen));
     send(screen, look.apply(run));
+    tellPresent(run);
+  }
+
+  /** Whether a screen can be heard has changed: the others say so. */
+  ScreensView heard(long run, String screen, boolean silent) {
+    silence.computeIfAbsent(run, unused -> new ConcurrentHashMap<>()).put(screen, silent);
+    tellPresent(run);
+    return present(run);
+  }
+
+  /** The named screens that show a run, each once. */
+  private ScreensView present(long run) {
+    Map<String, Boolean> known = silence.getOrDefault(run, Map.of());
+    return new ScreensView(
+        screens.getOrDefault(run, Set.of()).stream()
+            .map(RunStream::nameOf)
+            .filter(name -> !name.isEmpty())
+            .distinct()
+            .sorted()
+            .map(name -> new ScreenView(name, known.getOrDefault(name, true)))
+            .toList());
+  }
+
+  private void tellPresent(long run) {
+    if (sender.isShutdown()) {
+      return;
+    }
+    sender.execute(
+        () -> {
+          ScreensView present = present(run);
+          if (present.screens().isEmpty()) {
+            return; // whoever gave no name does not ask who else is there
+          }
+          String data = Json.write(present);
+          screens.getOrDefault(run, Set.of()).forEach(one -> deliver(one, "screens", data, null));
+        });
+  }
+
+  private void forget(long run, SseClient screen) {
+    Set<SseClient> left = screens.getOrDefault(run, Set.of());
+    left.remove(screen);
+    String name = nameOf(screen);
+    if (left.stream().noneMatch(other -> nameOf(other).equals(name))) {
+      silence.getOrDefault(run, new ConcurrentHashMap<>()).remove(name);
+    }
+    tellPresent(run);
+  }
+
+  private static String nameOf(SseClient screen) {
+    String name = screen.ctx().queryParam("screen");
+    return name == null ? "" : name;
   }
 
   /**

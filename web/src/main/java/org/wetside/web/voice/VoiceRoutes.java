@@ -6,6 +6,7 @@ import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.zip.CRC32;
 import org.wetside.reference.VoiceClips;
 import org.wetside.web.Routes;
@@ -16,11 +17,15 @@ public final class VoiceRoutes implements Routes {
   private final Map<String, Kept> kept = new ConcurrentHashMap<>();
 
   /** A file with the mark of its content. */
-  private record Kept(byte[] bytes, String mark) {
-    static Kept of(byte[] bytes) {
+  private static final class Kept {
+    private final byte[] bytes;
+    private final String mark;
+
+    Kept(byte[] bytes) {
       CRC32 sum = new CRC32();
       sum.update(bytes);
-      return new Kept(bytes, "\"" + Long.toHexString(sum.getValue()) + "\"");
+      this.bytes = bytes;
+      mark = "\"" + Long.toHexString(sum.getValue()) + "\"";
     }
   }
 
@@ -34,27 +39,23 @@ public final class VoiceRoutes implements Routes {
         ctx -> answer(ctx, ".json", "application/json", VoiceRoutes::view));
   }
 
-  private interface Reading {
-    byte[] of(String language);
-  }
-
   private static byte[] view(String language) {
     return Json.write(VoiceView.of(language)).getBytes(StandardCharsets.UTF_8);
   }
 
-  private void answer(Context ctx, String ending, String type, Reading reading) {
+  private void answer(Context ctx, String ending, String type, Function<String, byte[]> reading) {
     String language = ctx.pathParam("language");
     if (!language.matches("[a-z]{2,3}(-[a-z0-9]{2,8})*")) {
       ctx.status(HttpStatus.NOT_FOUND);
       return;
     }
-    Kept file = kept.computeIfAbsent(language + ending, key -> Kept.of(reading.of(language)));
-    ctx.header("ETag", file.mark());
+    Kept file = kept.computeIfAbsent(language + ending, key -> new Kept(reading.apply(language)));
+    ctx.header("ETag", file.mark);
     ctx.header("Cache-Control", "no-cache");
-    if (file.mark().equals(ctx.header("If-None-Match"))) {
+    if (file.mark.equals(ctx.header("If-None-Match"))) {
       ctx.status(HttpStatus.NOT_MODIFIED);
       return;
     }
-    ctx.contentType(type).result(file.bytes());
+    ctx.contentType(type).result(file.bytes);
   }
 }
