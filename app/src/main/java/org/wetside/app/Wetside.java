@@ -27,6 +27,10 @@ import org.wetside.app.process.FindProcess;
 import org.wetside.app.process.KeepProcess;
 import org.wetside.app.process.RemoveProcess;
 import org.wetside.app.process.ShowCues;
+import org.wetside.app.screens.FindScreens;
+import org.wetside.app.screens.Invitations;
+import org.wetside.app.screens.PairScreen;
+import org.wetside.app.screens.RemoveScreen;
 import org.wetside.app.shelf.AddBottle;
 import org.wetside.app.shelf.ChangeBottle;
 import org.wetside.app.shelf.KeepMinimum;
@@ -51,6 +55,7 @@ public final class Wetside implements AutoCloseable {
   private final Home home;
   private final Clock clock;
   private final @Nullable HomeLock lock;
+  private final Invitations invitations = new Invitations();
   private @Nullable Database database;
   private @Nullable Bench bench;
 
@@ -268,6 +273,21 @@ public final class Wetside implements AutoCloseable {
   /** Opens a run for a load. */
   public StartRun startRun() {
     return new StartRun(this::database, clock, bench());
+  }
+
+  /** Lets screens in over the network. */
+  public PairScreen pairScreen() {
+    return new PairScreen(this::database, clock, invitations);
+  }
+
+  /** The screens that are let in. */
+  public FindScreens findScreens() {
+    return new FindScreens(this::database, clock);
+  }
+
+  /** Shuts a screen out again. */
+  public RemoveScreen removeScreen() {
+    return new RemoveScreen(this::database, clock);
   }
 
   /** The database, opened at the first call. */

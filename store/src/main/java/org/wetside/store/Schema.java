@@ -23,6 +23,7 @@ final class Schema {
           "V3__run.sql",
           "V4__shelf.sql",
           "V5__process.sql",
+          "V6__screens.sql",
           "V7__checks.sql");
 
   private Schema() {}
