@@ -95,6 +95,7 @@ public final class WebServer implements AutoCloseable {
       RoutesConfig routes, StaticFiles files, Pages pages, List<Routes> places) {
     routes.before(SafeHeaders::add);
     routes.before(OwnersOnly::check);
+    routes.before(new OwnForms(pages)::check);
     routes.get("/static/{mark}/<name>", files::serve);
     routes.get("/favicon.ico", ctx -> ctx.redirect(files.root() + "/mark.svg"));
     new Failures(pages).register(routes);

@@ -10,18 +10,33 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
 
 /** A real server over a real home on a free port, for tests that ask it by HTTP. */
 public final class OpenServer implements AutoCloseable {
+  private static final Pattern TOKEN = Pattern.compile("name=\"form-token\" value=\"([^\"]+)\"");
+
   private final Wetside wetside;
   private final WebServer server;
   private final HttpClient client = HttpClient.newHttpClient();
+  private @Nullable Browser browser;
+
+  private record Browser(String cookie, String token) {}
 
   /** Opens the home and serves it. */
   public OpenServer(Path home, Clock clock) {
-    wetside = Wetside.open(home, clock);
-    server = WebServer.start(wetside, WebOptions.onPort(0));
+    this(Wetside.open(home, clock), WebOptions.onPort(0));
+  }
+
+  /** Serves an open home, and closes it at the end. */
+  public OpenServer(Wetside wetside, WebOptions options) {
+    this.wetside = wetside;
+    server = WebServer.start(wetside, options);
   }
 
   /** The open home. */
@@ -44,13 +59,43 @@ public final class OpenServer implements AutoCloseable {
     return send(HttpRequest.newBuilder(at(path)).build());
   }
 
-  /** Posts a form, without following where it leads. */
+  /** Posts a form as a page of this browser does, without following where it leads. */
   public HttpResponse<String> postForm(String path, String fields) {
+    String marked = fields + (fields.isEmpty() ? "" : "&") + "form-token=" + formToken();
     return send(
-        HttpRequest.newBuilder(at(path))
+        asBrowser(path)
             .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(HttpRequest.BodyPublishers.ofString(fields))
+            .POST(HttpRequest.BodyPublishers.ofString(marked))
             .build());
+  }
+
+  /** A request that carries the cookie by which the forms of its browser are marked. */
+  public HttpRequest.Builder asBrowser(String path, String... others) {
+    String cookies =
+        Stream.concat(Stream.of(browser().cookie()), Stream.of(others))
+            .collect(Collectors.joining("; "));
+    return HttpRequest.newBuilder(at(path)).header("Cookie", cookies);
+  }
+
+  /** The mark that stands in every form of this browser. */
+  public String formToken() {
+    return browser().token();
+  }
+
+  /** What a browser that has opened a page knows of it. */
+  private Browser browser() {
+    Browser known = browser;
+    if (known == null) {
+      HttpResponse<String> page = get("/marks");
+      String cookie = page.headers().firstValue("Set-Cookie").orElseThrow();
+      Matcher token = TOKEN.matcher(page.body());
+      if (!token.find()) {
+        throw new IllegalStateException("no form of the page is marked");
+      }
+      known = new Browser(cookie.substring(0, cookie.indexOf(';')), token.group(1));
+      browser = known;
+    }
+    return known;
   }
 
   /** Posts JSON. */

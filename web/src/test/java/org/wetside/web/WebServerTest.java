@@ -104,10 +104,12 @@ class WebServerTest {
   @Test
   void aPageOfAnotherSiteCannotWriteHere() {
     HttpRequest foreign =
-        HttpRequest.newBuilder(server.at("/theme"))
+        server
+            .asBrowser("/theme")
             .header("Content-Type", "application/x-www-form-urlencoded")
             .header("Origin", "http://elsewhere.example")
-            .POST(HttpRequest.BodyPublishers.ofString("theme=night"))
+            .POST(
+                HttpRequest.BodyPublishers.ofString("theme=night&form-token=" + server.formToken()))
             .build();
     HttpResponse<String> answer = server.send(foreign);
     assertThat(answer.statusCode()).isEqualTo(403);
@@ -117,11 +119,13 @@ class WebServerTest {
   @Test
   void theThemeIsRememberedAndLeadsBack() {
     HttpRequest choose =
-        HttpRequest.newBuilder(server.at("/theme"))
+        server
+            .asBrowser("/theme")
             .header("Content-Type", "application/x-www-form-urlencoded")
             .header("Origin", server.at("/").toString().replaceAll("/$", ""))
             .header("Referer", server.at("/times?film=x").toString())
-            .POST(HttpRequest.BodyPublishers.ofString("theme=night"))
+            .POST(
+                HttpRequest.BodyPublishers.ofString("theme=night&form-token=" + server.formToken()))
             .build();
     HttpResponse<String> answer = server.send(choose);
     assertThat(answer.statusCode()).isEqualTo(303);

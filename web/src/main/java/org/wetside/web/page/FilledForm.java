@@ -40,6 +40,7 @@ public record FilledForm(Map<String, String> values, Map<String, String> message
     for (Map.Entry<String, List<String>> field : ctx.formParamMap().entrySet()) {
       values.put(field.getKey(), field.getValue().isEmpty() ? "" : field.getValue().get(0));
     }
+    values.remove(FormTokens.FIELD);
     return of(values);
   }
 

@@ -66,7 +66,7 @@ public final class Pages {
     templates.render(template, model, html);
     ctx.contentType("text/html; charset=utf-8");
     ctx.header("Cache-Control", "no-store");
-    ctx.result(html.toByteArray());
+    ctx.result(MarkedForms.in(html.toByteArray(), () -> FormTokens.of(ctx)));
   }
 
   /** Shows a form again that was refused: status 422, with all that was typed in the model. */

@@ -45,10 +45,10 @@ class UnitsPagesTest {
 
   private HttpResponse<String> post(String path, String fields) {
     return server.send(
-        HttpRequest.newBuilder(server.at(path))
-            .header("Cookie", CHOSEN)
+        server
+            .asBrowser(path, CHOSEN)
             .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(BodyPublishers.ofString(fields))
+            .POST(BodyPublishers.ofString(fields + "&form-token=" + server.formToken()))
             .build());
   }
 

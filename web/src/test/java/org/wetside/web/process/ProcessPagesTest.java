@@ -200,9 +200,10 @@ class ProcessPagesTest {
 
   private void sendWith(String cookie, Map<String, String> fields) {
     fields.put("do", "keep");
+    fields.put("form-token", server.formToken());
     HttpRequest request =
-        HttpRequest.newBuilder(server.at("/processes/harbour-tank/change"))
-            .header("Cookie", cookie)
+        server
+            .asBrowser("/processes/harbour-tank/change", cookie)
             .header("Content-Type", "application/x-www-form-urlencoded")
             .POST(HttpRequest.BodyPublishers.ofString(encoded(fields)))
             .build();

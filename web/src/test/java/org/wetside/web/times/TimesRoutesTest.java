@@ -111,9 +111,10 @@ class TimesRoutesTest {
     assertThat(csv(header + "X,Y,stock,100,20C,9:00,small,,,s\n").body()).contains("\"kept\":1");
     HttpResponse<String> noFile =
         server.send(
-            HttpRequest.newBuilder(server.at("/times/import"))
+            server
+                .asBrowser("/times/import")
                 .header("Content-Type", "multipart/form-data; boundary=b")
-                .POST(HttpRequest.BodyPublishers.ofString("--b--\r\n"))
+                .POST(HttpRequest.BodyPublishers.ofString(mark() + "--b--\r\n"))
                 .build());
     assertThat(noFile.statusCode()).isEqualTo(422);
     assertThat(noFile.body()).contains("No file was chosen");
@@ -131,14 +132,22 @@ class TimesRoutesTest {
             .build());
   }
 
+  private String mark() {
+    return "--b\r\nContent-Disposition: form-data; name=\"form-token\"\r\n\r\n"
+        + server.formToken()
+        + "\r\n";
+  }
+
   private HttpResponse<String> upload(String text) {
     String body =
-        "--b\r\nContent-Disposition: form-data; name=\"file\"; filename=\"t.csv\"\r\n"
+        mark()
+            + "--b\r\nContent-Disposition: form-data; name=\"file\"; filename=\"t.csv\"\r\n"
             + "Content-Type: text/csv\r\n\r\n"
             + text
             + "\r\n--b--\r\n";
     return server.send(
-        HttpRequest.newBuilder(server.at("/times/import"))
+        server
+            .asBrowser("/times/import")
             .header("Content-Type", "multipart/form-data; boundary=b")
             .POST(HttpRequest.BodyPublishers.ofString(body))
             .build());
