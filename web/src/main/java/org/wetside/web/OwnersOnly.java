@@ -5,46 +5,61 @@ import io.javalin.http.ForbiddenResponse;
 import java.net.URI;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.wetside.web.pairing.Asker;
+import org.wetside.web.pairing.Door;
 
 /**
- * Lets in only what this machine's own browser or command line asks for itself. A page of another
- * site must not write here, nor read by pointing its own name at the loopback address.
+ * Lets in only what pages of this program ask for by a name of this machine. A page of another site
+ * must not write here, nor read by pointing its own name at an address of ours.
  */
 final class OwnersOnly {
-  private static final Set<String> OWN_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
   private static final Set<String> ONLY_READING = Set.of("GET", "HEAD", "OPTIONS");
+  private static final Set<String> OTHERS = Set.of("cross-site", "same-site");
 
-  private OwnersOnly() {}
+  private final Door door;
 
-  static void check(Context ctx) {
-    String host = ctx.header("Host");
-    if (host == null || !OWN_NAMES.contains(nameOf(host))) {
-      throw new ForbiddenResponse("This program answers only to localhost, not to " + host + ".");
-    }
-    if (!ONLY_READING.contains(ctx.req().getMethod())) {
-      checkOrigin(ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), host);
-    }
+  OwnersOnly(Door door) {
+    this.door = door;
   }
 
-  private static void checkOrigin(@Nullable String origin, @Nullable String site, String host) {
-    boolean own = origin == null || sameHost(origin, host);
-    boolean foreign = "cross-site".equals(site) || "same-site".equals(site);
-    if (!own || foreign) {
+  void check(Context ctx) {
+    String host = ctx.header("Host");
+    if (host == null || !(Asker.isThisMachine(ctx) || door.isOwn(host, ctx))) {
+      throw new ForbiddenResponse(
+          "This program answers only to localhost"
+              + (door.reach().isLan() ? " and the addresses of this machine" : "")
+              + ", not to "
+              + host
+              + ".");
+    }
+    String origin = ctx.header("Origin");
+    if (origin != null && !isSame(origin, scheme(ctx) + host) || isAskedByOthers(ctx)) {
       throw new ForbiddenResponse("Another page asked for this, so nothing was done.");
     }
   }
 
-  private static boolean sameHost(String origin, String host) {
+  /** A link elsewhere may lead to a page; nothing else of another page may reach in. */
+  private static boolean isAskedByOthers(Context ctx) {
+    boolean reads = ONLY_READING.contains(ctx.req().getMethod());
+    boolean page = !ctx.path().startsWith("/api");
+    boolean followed = "navigate".equals(ctx.header("Sec-Fetch-Mode"));
+    return isOther(ctx.header("Sec-Fetch-Site")) && !(reads && (page || followed));
+  }
+
+  private static boolean isOther(@Nullable String site) {
+    return site != null && OTHERS.contains(site);
+  }
+
+  private static String scheme(Context ctx) {
+    return ctx.req().isSecure() ? "https://" : "http://";
+  }
+
+  private static boolean isSame(String origin, String own) {
     try {
-      return host.equals(URI.create(origin).getAuthority());
+      URI other = URI.create(origin);
+      return own.equals(other.getScheme() + "://" + other.getAuthority());
     } catch (IllegalArgumentException notAnAddress) {
       return false;
     }
-  }
-
-  /** The host without its port; an IPv6 address keeps its brackets. */
-  private static String nameOf(String host) {
-    int end = host.startsWith("[") ? host.indexOf(']') + 1 : host.indexOf(':');
-    return end > 0 ? host.substring(0, end) : host;
   }
 }

@@ -9,8 +9,9 @@ import org.wetside.core.quantity.BadValueException;
  * @param port 0 for any free port, otherwise 1 to 65535
  * @param demo whether the home holds the invented scenario, which every page then says
  * @param token what another process of the same person shows to be let in without a browser
+ * @param reach from where it can be asked
  */
-public record WebOptions(int port, boolean demo, Optional<String> token) {
+public record WebOptions(int port, boolean demo, Optional<String> token, Reach reach) {
   private static final int HIGHEST_PORT = 65535;
 
   /** Refuses a port that does not exist. */
@@ -20,8 +21,18 @@ public record WebOptions(int port, boolean demo, Optional<String> token) {
     }
   }
 
+  /** For this machine only. */
+  public WebOptions(int port, boolean demo, Optional<String> token) {
+    this(port, demo, token, Reach.LOOPBACK);
+  }
+
   /** One's own data on that port. */
   public static WebOptions onPort(int port) {
-    return new WebOptions(port, false, Optional.empty());
+    return new WebOptions(port, false, Optional.empty(), Reach.LOOPBACK);
+  }
+
+  /** The same for others too. */
+  public WebOptions reaching(Reach wider) {
+    return new WebOptions(port, demo, token, wider);
   }
 }

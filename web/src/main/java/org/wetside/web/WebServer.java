@@ -10,15 +10,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.IntSupplier;
 import org.wetside.app.Wetside;
 import org.wetside.web.api.Json;
 import org.wetside.web.contract.ContractRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.StaticFiles;
+import org.wetside.web.pairing.Door;
+import org.wetside.web.pairing.Doorway;
+import org.wetside.web.pairing.OwnAddresses;
 
-/** Front door of the web module: serves one open home on the loopback address until closed. */
+/**
+ * Front door of the web module: serves one open home until closed, on the loopback address or
+ * wider.
+ */
 public final class WebServer implements AutoCloseable {
   private static final String LOOPBACK = "127.0.0.1";
+  private static final String EVERYWHERE = "::";
 
   private final Javalin server;
   private final List<Routes> places;
@@ -38,12 +46,15 @@ public final class WebServer implements AutoCloseable {
     StaticFiles files = new StaticFiles();
     Pages pages = new Pages(files, options.demo());
     AtomicReference<Javalin> itself = new AtomicReference<>();
-    List<Routes> places = new ArrayList<>(Places.of(wetside, pages));
+    IntSupplier port = () -> Objects.requireNonNull(itself.get()).port();
+    Door door = new Door(options.reach(), new OwnAddresses(), port, port);
+    List<Routes> places = new ArrayList<>(Places.of(wetside, pages, door));
     places.add(new ContractRoutes(() -> registered(Objects.requireNonNull(itself.get()))));
     Javalin server =
         Javalin.create(
             config -> {
               configure(config, options);
+              guard(config.routes, pages, door, wetside, options);
               register(config.routes, files, pages, places);
             });
     itself.set(server);
@@ -83,7 +94,7 @@ public final class WebServer implements AutoCloseable {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
-    config.jetty.host = LOOPBACK;
+    config.jetty.host = options.reach().isLan() ? EVERYWHERE : LOOPBACK;
     config.jetty.port = options.port();
     config.http.compressionStrategy = CompressionStrategy.GZIP;
     config.http.prefer405over404 = true;
@@ -91,11 +102,16 @@ public final class WebServer implements AutoCloseable {
     config.jsonMapper(new Json());
   }
 
+  private static void guard(
+      RoutesConfig routes, Pages pages, Door door, Wetside wetside, WebOptions options) {
+    routes.before(SafeHeaders::add);
+    routes.before(new OwnersOnly(door)::check);
+    routes.before(new Doorway(wetside, pages, door)::check);
+    routes.before(new OwnForms(pages, options.token())::check);
+  }
+
   private static void register(
       RoutesConfig routes, StaticFiles files, Pages pages, List<Routes> places) {
-    routes.before(SafeHeaders::add);
-    routes.before(OwnersOnly::check);
-    routes.before(new OwnForms(pages)::check);
     routes.get("/static/{mark}/<name>", files::serve);
     routes.get("/favicon.ico", ctx -> ctx.redirect(files.root() + "/mark.svg"));
     new Failures(pages).register(routes);

@@ -49,6 +49,11 @@ public final class OpenServer implements AutoCloseable {
     return server.registered();
   }
 
+  /** The method and the address of each of them. */
+  public List<List<String>> addresses() {
+    return routes().stream().map(one -> List.of(one.method.name(), one.path)).toList();
+  }
+
   /** The whole address of a path. */
   public URI at(String path) {
     return server.address().resolve(path);

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.wetside.web.api.Json;
+import org.wetside.web.pairing.StillIn;
 
 /**
  * The lines to the screens: a snapshot on connecting and after each event, a heartbeat every 15 s.
@@ -179,6 +180,11 @@ final class RunStream {
   /** A screen that has gone takes nothing any more; the others must not notice. */
   private void deliver(SseClient screen, String event, String data, @Nullable String id) {
     if (screen.terminated()) {
+      forget(screen);
+      return;
+    }
+    if (!StillIn.check(screen.ctx())) {
+      screen.close();
       forget(screen);
       return;
     }

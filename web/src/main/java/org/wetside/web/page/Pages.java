@@ -55,6 +55,18 @@ public final class Pages {
         takeSaid(ctx));
   }
 
+  /** The sheet of a page for somebody who may see nothing of the home, nor use up what it says. */
+  public Sheet bareSheet(Context ctx, String title) {
+    return new Sheet(
+        title,
+        Optional.empty(),
+        Theme.fromWord(ctx.cookie(THEME_COOKIE)),
+        units(ctx),
+        demo,
+        files.root(),
+        Optional.empty());
+  }
+
   /**
    * Answers with a page.
    *

@@ -22,6 +22,7 @@ final class StyleBundle {
           "standing",
           "places",
           "rolls",
+          "screens",
           "tape",
           "bench",
           "bench-keys",
