@@ -7,8 +7,9 @@ import { byId } from "./elements.js";
 import { showFigures } from "./figures.js";
 import { tellTape } from "./facts.js";
 import { Keyboard } from "./keyboard.js";
-import { Lead } from "./lead.js";
+import { HANDS, Lead } from "./lead.js";
 import { Link } from "./link.js";
+import { forgetRun, keepLead, keepPage, keepRun, keptLead, keptRun } from "./kept.js";
 import { freshId } from "./outbox.js";
 import { check } from "./panels/check.js";
 import { hearing, wasHeard } from "./panels/hearing.js";
@@ -25,9 +26,7 @@ import { Track } from "./track.js";
 import { spokenPlace, where } from "./panels/where.js";
 
 const MESSAGE_MS = 12000;
-
-/** Acts that film is developed by: to miss one is worth a line in the record. */
-const HANDS = new Set(["pour in", "light on", "agitate", "drain"]);
+const KEEP_EVERY_MS = 1000;
 
 /** @typedef {import("./snapshot.js").Run} Run @typedef {import("./panels/panel.js").Panel} Panel */
 
@@ -63,6 +62,7 @@ class Bench {
     /** @type {number | null} */
     this.lostSince = null;
     this.toldSequence = -1;
+    this.keptAt = 0;
     this.link = new Link(run.run, {
       snapshot: (fresh) => this.take(fresh),
       asks: (event, question) => this.open(ask(this.face, question, () => this.link.post({ ...event, confirmed: true }))),
@@ -88,7 +88,16 @@ class Bench {
       }
     }
     this.draw();
+    const kept = keptRun(this.current.run);
+    if (kept !== null) {
+      this.clock.offset = kept.offset; // until the server can be asked
+    }
+    const led = keptLead(this.current.run);
+    if (led !== null) {
+      this.lead.resume(led, this.current.cues, this.clock.now());
+    }
     await this.clock.measure().catch(() => this.link.lost());
+    this.keep(this.current);
     this.link.open();
     const frame = () => {
       this.draw();
@@ -103,15 +112,33 @@ class Bench {
     if (run.sequence < this.current.sequence) {
       return;
     }
+    if (run.gaps.length > this.current.gaps.length) {
+      this.link.toldSilent = null; // the server was away: it asks who led meanwhile
+    }
     this.current = run;
+    this.keep(run);
     this.beat();
   }
 
   /** @param {number | null} since */
   reach(since) {
+    const was = this.lostSince;
     this.lostSince = since;
     if (since === null) {
       void this.clock.measure().catch(() => undefined);
+    }
+    if ((was === null) !== (since === null) && !isOver(this.current)) {
+      this.lead.say(since === null ? "The server is back." : "No server. Going on by the plan.");
+    }
+  }
+
+  /** For a reload while the server is away. @param {Run} run */
+  keep(run) {
+    if (isOver(run)) {
+      forgetRun(run.run);
+    } else {
+      keepRun(run.run, this.clock.offset, run);
+      this.keptAt = performance.now();
     }
   }
 
@@ -119,7 +146,11 @@ class Bench {
   beat() {
     this.lead.follow(this.current, this.clock.now());
     this.track.beat();
-    this.link.tellSilence(screenName(), this.lead.isSilent && !isOver(this.current));
+    if (performance.now() - this.keptAt > KEEP_EVERY_MS && !isOver(this.current)) {
+      this.keptAt = performance.now();
+      keepLead(this.current.run, { since: this.lead.unbrokenSince, upTo: this.lead.upTo });
+    }
+    this.link.tellOfItself(this.lead.isSilent && !isOver(this.current), this.lead.unbrokenSince);
     const closes = this.panel?.closesAfterMs;
     if (closes !== undefined && performance.now() - this.panelOpenedAt > closes) {
       this.open(null);
@@ -260,11 +291,13 @@ class Bench {
   }
 }
 
-/** The snapshot that came with the page, or asked for now. @returns {Promise<Run>} */
+/** The run to begin with: what came with the page, what this device kept when the page is older, or what the server says now. @returns {Promise<Run>} */
 async function firstRun() {
   const inPage = byId("first-snapshot").textContent?.trim() ?? "";
+  const kept = keptRun(Number(location.pathname.split("/").pop()));
   if (inPage !== "") {
-    return readRun(inPage);
+    const fresh = readRun(inPage);
+    return kept !== null && kept.run.sequence > fresh.sequence ? kept.run : fresh;
   }
   const answer = await fetch(`/api/runs/${location.pathname.split("/").pop()}`, { cache: "no-store" });
   const text = await answer.text();
@@ -275,7 +308,7 @@ async function firstRun() {
 }
 
 firstRun().then(
-  (run) => new Bench(run).start(),
+  (run) => new Bench(run).start().then(keepPage),
   (/** @type {unknown} */ reason) => {
     byId("plain-words").textContent = reason instanceof Error ? reason.message : String(reason);
   },

@@ -7,6 +7,10 @@ import { Sound } from "./sound.js";
 import { Voice } from "./voice.js";
 
 const TOO_LATE_MS = 3000;
+const SAME_PAGE_WITHIN_MS = 60000;
+
+/** Acts that film is developed by: to miss one is worth a line in the record. */
+export const HANDS = new Set(["pour in", "light on", "agitate", "drain"]);
 
 /** @typedef {import("./snapshot.js").Run} Run @typedef {import("./snapshot.js").Cue} Cue */
 
@@ -23,6 +27,19 @@ export class Lead {
     /** While a cue track plays in its own element, the page itself is quiet. */
     this.handedOver = false;
     this.upTo = Number.NaN;
+    /** Since when this page has followed the run without a break, by the server's clock. */
+    this.unbrokenSince = Number.NaN;
+  }
+
+  /**
+   * A reloaded page goes on leading where it was, unless something was due meanwhile.
+   * @param {{since: number, upTo: number}} before @param {Cue[]} cues @param {number} now
+   */
+  resume(before, cues, now) {
+    const short = now - before.upTo < SAME_PAGE_WITHIN_MS;
+    if (short && !cues.some((cue) => HANDS.has(cue.act) && cue.at > before.upTo && cue.at <= now)) {
+      this.unbrokenSince = before.since;
+    }
   }
 
   /** Whether this screen should sound but cannot yet. */
@@ -50,14 +67,19 @@ export class Lead {
   /** @param {Run} run @param {number} now */
   follow(run, now) {
     this.awake.want(!isOver(run));
-    if (run.provisional || isOver(run)) {
+    if (run.provisional || run.phase === "abandoned") {
       this.sound.plan([], now);
       this.upTo = now;
       return;
     }
-    this.sound.plan(this.handedOver ? [] : run.cues, now);
+    // The last cue and the news that the run is over come together: it is told all the same.
+    this.sound.plan(this.handedOver || isOver(run) ? [] : run.cues, now);
     const from = Number.isNaN(this.upTo) ? now : this.upTo;
     const due = run.cues.filter((cue) => cue.at > from && cue.at <= now);
+    const unheard = this.isSilent && due.some((cue) => HANDS.has(cue.act));
+    if (Number.isNaN(this.unbrokenSince) || now - from > TOO_LATE_MS || unheard) {
+      this.unbrokenSince = now;
+    }
     this.upTo = Math.max(now, from);
     if (due.length === 0) {
       return;
@@ -67,6 +89,9 @@ export class Lead {
     const last = fresh[fresh.length - 1];
     if (last !== undefined) {
       this.voice.sayDue(fresh.map((cue) => cue.speech).join(" "));
+      if (isOver(run) && !this.sound.hasPlaced(last.id) && !this.handedOver) {
+        this.sound.playNow(last.tone, this.voice.choice === "clips" ? last.clips : []); // ended by hand, before its time
+      }
       if (fresh.some((cue) => cue.signal.flash)) {
         this.signal.give(last.signal.vibrateMilliseconds);
       }

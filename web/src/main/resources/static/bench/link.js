@@ -28,7 +28,7 @@ export class Link {
     this.stream = null;
     /** The other screens of this run, and whether they make no sound. @type {{screen: string, silent: boolean}[]} */
     this.others = [];
-    /** @type {boolean | null} */
+    /** What the server was last told of this page. @type {boolean | null} */
     this.toldSilent = null;
   }
 
@@ -61,8 +61,11 @@ export class Link {
     void this.deliver();
   }
 
-  /** Lets the other screens know that nothing can be heard here. @param {string} screen @param {boolean} silent */
-  tellSilence(screen, silent) {
+  /**
+   * Lets the server know since when this page has led, and the other screens whether anything can be heard here.
+   * @param {boolean} silent @param {number} leadingSince by the server's clock; NaN when it does not lead
+   */
+  tellOfItself(silent, leadingSince) {
     if (silent === this.toldSilent || this.lostSince !== null || this.stream?.readyState !== EventSource.OPEN) {
       return;
     }
@@ -70,7 +73,7 @@ export class Link {
     fetch(`${this.address}/screens`, {
       method: "POST",
       headers: { "Content-Type": "application/json" },
-      body: JSON.stringify({ screen, silent }),
+      body: JSON.stringify({ screen: screenName(), silent, leadingSince: Number.isNaN(leadingSince) ? null : new Date(leadingSince).toISOString() }),
       signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
     }).catch(() => {
       this.toldSilent = null;

@@ -7,6 +7,7 @@ import { clipsFor, piecesOf, readBook, readRecording } from "./voicebook.js";
 
 const AHEAD_MS = 65000;
 const FIXED_WITHIN_MS = 1000;
+const FORGOTTEN_AFTER_MS = 5000;
 const WORTH_MOVING_MS = 4;
 const MEASURE_EVERY_MS = 900;
 const SOON_S = 0.05;
@@ -107,7 +108,7 @@ export class Sound {
       if (mayMove && moved) {
         put.stop();
         this.placed.delete(id);
-      } else if (put.at < now - FIXED_WITHIN_MS) {
+      } else if (put.at < now - FORGOTTEN_AFTER_MS || (!mayMove && one !== undefined && one.at - put.at > FIXED_WITHIN_MS)) {
         this.placed.delete(id);
       }
     }
@@ -117,6 +118,11 @@ export class Sound {
         this.placed.set(one.id, { at: one.at, startsAt, stop: this.put(one, startsAt) });
       }
     }
+  }
+
+  /** Whether a cue sounds, will sound, or has just sounded. @param {string} id */
+  hasPlaced(id) {
+    return this.placed.has(id);
   }
 
   /** @param {Sounding} one @param {number} startsAt s on the audio clock @returns {() => void} */

@@ -1,5 +1,6 @@
 // The solid strip above the sheet: what was missed, that the server is away, that nothing can be heard.
 
+import { survivesReload } from "./kept.js";
 import { clock, minute } from "./times.js";
 
 /** @typedef {{strong: string, rest: string}} Strip */
@@ -13,7 +14,7 @@ import { clock, minute } from "./times.js";
 export function stripOf(state) {
   if (state.lostSince !== null) {
     const kept = state.kept === 0 ? "" : ` ${state.kept} ${state.kept === 1 ? "press" : "presses"} kept.`;
-    return { strong: `No server since ${minute(state.lostSince)}.`, rest: ` Going on by the plan.${kept} Do not reload this page.` };
+    return { strong: `No server since ${minute(state.lostSince)}.`, rest: ` Going on by the plan.${kept}${survivesReload() ? "" : " Do not reload this page."}` };
   }
   if (state.message !== null) {
     return { strong: state.message, rest: "" };

@@ -113,6 +113,7 @@ public final class WebServer implements AutoCloseable {
   private static void register(
       RoutesConfig routes, StaticFiles files, Pages pages, List<Routes> places) {
     routes.get("/static/{mark}/<name>", files::serve);
+    routes.get("/bench-worker.js", ctx -> files.serveUnmarked(ctx, "bench/bench-worker.js"));
     routes.get("/favicon.ico", ctx -> ctx.redirect(files.root() + "/mark.svg"));
     new Failures(pages).register(routes);
     for (Routes place : places) {

@@ -28,7 +28,7 @@ class KilledTest {
 
   @Test
   void nothingThatWasAnsweredIsLost() throws IOException, InterruptedException {
-    campaign(5);
+    campaign(20);
   }
 
   @Test

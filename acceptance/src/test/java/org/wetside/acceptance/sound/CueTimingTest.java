@@ -2,11 +2,6 @@ package org.wetside.acceptance.sound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -27,17 +22,11 @@ import org.wetside.web.WebServer;
  * times as slow: each is there once, where the plan has it. A plain interval timer runs beside it.
  */
 class CueTimingTest {
-  /** A bout every six seconds: many cues in little time, none nearer than a second to another. */
-  private static final String PROCESS =
-      "{\"process\":\"drill\",\"name\":\"Drill\",\"steps\":[{\"kind\":\"developer\",\"bottle\":\"D\","
-          + "\"agitation\":\"2 s, then 2 s every 6 s\",\"afterwards\":\"discard\",\"light\":\"dark\"},"
-          + "{\"kind\":\"wash\",\"time\":\"5:00\"}]}";
+  private static final String BOUTS = "2 s, then 2 s every 6 s";
 
   private static final double WITHIN_SAMPLES_MS = 20;
   private static final double WITHIN_PAGE_MS = 50;
   private static final double SHARE = 0.99;
-
-  private final HttpClient http = HttpClient.newHttpClient();
 
   @TempDir Path home;
 
@@ -63,7 +52,7 @@ class CueTimingTest {
     try (Wetside wetside = Wetside.open(home, clock);
         WebServer server = WebServer.start(wetside, WebOptions.onPort(0));
         HiddenBrowser browser = new HiddenBrowser()) {
-      prepare(server.address(), length);
+      Drill drill = Drill.on(server.address(), BOUTS, length.plusMinutes(3));
       browser.open(server.address().resolve("/bench/1").toString());
       browser.run(
           "localStorage.setItem('wetside.heard', 'yes');"
@@ -75,7 +64,7 @@ class CueTimingTest {
       browser.press("n", "KeyN");
       Thread.sleep(1_500);
       assertThat(browser.ask("window.listening")).isEqualTo(true);
-      send(server.address(), "start-00000001", "started", ",\"confirmed\":true");
+      drill.start();
       Thread.sleep(1_000);
       List<Double> cues = new ArrayList<>();
       browser.run(
@@ -112,10 +101,8 @@ class CueTimingTest {
       double serverMinusPage,
       Instant end,
       Duration length) {
-    List<Double> heard = numbers(browser.ask("window.heard"));
-    List<Double> scheduled = numbers(browser.ask("window.scheduled"));
-    List<List<Double>> clocks = new ArrayList<>();
-    ((List<?>) browser.ask("window.clocks")).forEach(pair -> clocks.add(numbers(pair)));
+    Heard heard = Heard.on(browser);
+    List<Double> scheduled = Heard.numbers(browser.ask("window.scheduled"));
     List<Double> due =
         cues.stream()
             .filter(at -> at > end.toEpochMilli() - length.toMillis() + 2_000)
@@ -127,17 +114,20 @@ class CueTimingTest {
     for (double cue : due) {
       double page = cue - serverMinusPage;
       List<Double> near =
-          heard.stream().filter(at -> Math.abs(pageOf(at, clocks) - page) < 450).toList();
+          heard.audioSeconds().stream()
+              .filter(at -> Math.abs(heard.pageOf(at) - page) < 450)
+              .toList();
       if (near.size() != 1) {
         notOnce++;
         continue;
       }
       double at = near.get(0);
-      fromPlan.add(Math.abs(pageOf(at, clocks) - page));
+      fromPlan.add(Math.abs(heard.pageOf(at) - page));
       fromSchedule.add(
           scheduled.stream().mapToDouble(when -> Math.abs(when - at) * 1_000).min().orElseThrow());
     }
-    List<Double> plain = numbers(browser.ask("window.plain")).stream().map(Math::abs).toList();
+    List<Double> plain =
+        Heard.numbers(browser.ask("window.plain")).stream().map(Math::abs).toList();
     System.out.printf(
         Locale.ROOT,
         "cues in %d s, tab hidden, processor 6 times slower: %d, not exactly once: %d;"
@@ -154,17 +144,6 @@ class CueTimingTest {
     assertThat(notOnce).as("each cue exactly once").isZero();
     assertThat(share(fromSchedule, WITHIN_SAMPLES_MS)).isGreaterThanOrEqualTo(SHARE);
     assertThat(share(fromPlan, WITHIN_PAGE_MS)).isGreaterThanOrEqualTo(SHARE);
-  }
-
-  /** A moment of the audio clock on the page's clock, by the pairs measured around it. */
-  private static double pageOf(double audio, List<List<Double>> clocks) {
-    double[] near =
-        clocks.stream()
-            .filter(pair -> Math.abs(pair.get(1) - audio) < 15)
-            .mapToDouble(pair -> pair.get(0) - pair.get(1) * 1_000)
-            .sorted()
-            .toArray();
-    return audio * 1_000 + near[near.length / 2];
   }
 
   /** The server's clock less performance.now of the page: of the quickest of many questions. */
@@ -198,53 +177,5 @@ class CueTimingTest {
             sorted[sorted.length / 2],
             sorted[(int) Math.ceil(0.99 * sorted.length) - 1],
             sorted[sorted.length - 1]);
-  }
-
-  private static List<Double> numbers(Object list) {
-    return ((List<?>) list).stream().map(one -> ((Number) one).doubleValue()).toList();
-  }
-
-  private void prepare(URI server, Duration length) throws IOException, InterruptedException {
-    String room = "{\"format\":\"135\",\"most\":2,\"eachMl\":300}";
-    post(server, "/api/tanks", "{\"name\":\"Double\",\"rooms\":[" + room + "],\"holdsMl\":650}");
-    post(
-        server,
-        "/api/rolls",
-        "{\"number\":\"A-1\",\"format\":\"135\",\"frames\":36,\"film\":\"TRI-X 400\",\"ei\":400}");
-    post(server, "/api/processes", PROCESS);
-    post(
-        server,
-        "/api/loads",
-        "{\"rolls\":[\"A-1\"],\"tank\":\"Double\",\"process\":\"drill\",\"developer\":\"D-76\","
-            + "\"temp\":\"20C\",\"source\":\"a test\",\"time\":\""
-            + (length.toMinutes() + 3)
-            + ":00\"}");
-    post(server, "/api/runs", "{\"load\":1}");
-  }
-
-  private void send(URI server, String id, String kind, String more)
-      throws IOException, InterruptedException {
-    post(
-        server,
-        "/api/runs/1/events",
-        "{\"id\":\""
-            + id
-            + "\",\"kind\":\""
-            + kind
-            + "\",\"occurredAt\":\""
-            + Instant.now()
-            + "\",\"screen\":\"laptop\""
-            + more
-            + "}");
-  }
-
-  private void post(URI server, String path, String body) throws IOException, InterruptedException {
-    HttpRequest request =
-        HttpRequest.newBuilder(server.resolve(path))
-            .header("Content-Type", "application/json")
-            .POST(HttpRequest.BodyPublishers.ofString(body))
-            .build();
-    HttpResponse<String> answer = http.send(request, HttpResponse.BodyHandlers.ofString());
-    assertThat(answer.statusCode()).as(path + ": " + answer.body()).isBetween(200, 299);
   }
 }

@@ -54,6 +54,11 @@ final class HiddenBrowser implements AutoCloseable {
     driver.get(address);
   }
 
+  /** Loads the page anew, as a person would. */
+  void reload() {
+    driver.navigate().refresh();
+  }
+
   /** Presses a key in that page. */
   void press(String key, String code) {
     for (String type : List.of("keyDown", "keyUp")) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.wetside.app.checks.BeforePour;
 import org.wetside.core.plan.LoadState;
 import org.wetside.core.run.Agenda;
@@ -42,6 +43,9 @@ public final class Bench implements AutoCloseable {
   /** Two signs of life left out: whoever was away for longer has missed what was due. */
   private static final Duration LATE = PULSE.multipliedBy(2);
 
+  /** Written into the record after the name of a screen that needed no server. */
+  private static final String LED = " went on by the plan meanwhile; every cue was told";
+
   private final Supplier<Database> database;
   private final Clock clock;
   private final Alarm alarm;
@@ -49,6 +53,7 @@ public final class Bench implements AutoCloseable {
   private final Map<Long, Hands> hands = new HashMap<>();
   private final RecentRuns over = new RecentRuns();
   private final List<LongConsumer> watchers = new CopyOnWriteArrayList<>();
+  private final UntoldCues untold = new UntoldCues();
   private Instant lastPulse = Instant.EPOCH;
 
   /**
@@ -229,7 +234,7 @@ public final class Bench implements AutoCloseable {
   /** Writes everything of the plan that is due by now. */
   private void advance(long id) {
     Instant now = now();
-    boolean moved = sayIfLate(id, now);
+    boolean moved = sayIfLate(id, now) | sayWhatWasMissed(id, now);
     for (Optional<Agenda.Due> due = due(id, now); due.isPresent(); due = due(id, now)) {
       RunState state = hold(id).state();
       Agenda.Due next = due.get();
@@ -276,21 +281,48 @@ public final class Bench implements AutoCloseable {
     return Agenda.next(hold(id).state()).filter(next -> !next.at().isAfter(now));
   }
 
-  private void writeOutage(long id, Outage outage) {
-    for (Outage.Missed missed : outage.happenings()) {
-      RunState state = hold(id).state();
-      RunEvent event =
-          new RunEvent(
-              "away-" + (state.sequence() + 1),
-              state.sequence() + 1,
-              missed.step(),
-              missed.what(),
-              missed.at(),
-              now(),
-              RunEvent.CONDUCTOR,
-              "");
-      store(id, event, Judge.of(state, event));
+  /**
+   * A screen that has led a run without a break since a moment, by its own plan while this program
+   * was away: what was due meanwhile was told after all.
+   *
+   * @throws NoSuchRunException when there is no such run
+   */
+  public synchronized void led(long id, String screen, Instant since) {
+    hold(id);
+    if (untold.toldBy(id, since)) {
+      write(id, new Outage.Missed(now(), currentStep(id), new Happening.Note(screen + LED)));
+      tell(id);
     }
+  }
+
+  private void writeOutage(long id, Outage outage) {
+    write(id, outage.gap());
+    untold.ask(id, outage, now());
+  }
+
+  private boolean sayWhatWasMissed(long id, Instant now) {
+    List<Outage.Missed> missed = untold.missed(id, now);
+    missed.forEach(one -> write(id, one));
+    return !missed.isEmpty();
+  }
+
+  private int currentStep(long id) {
+    return Math.max(0, hold(id).state().current());
+  }
+
+  private void write(long id, Outage.Missed missed) {
+    RunState state = hold(id).state();
+    RunEvent event =
+        new RunEvent(
+            "away-" + (state.sequence() + 1),
+            state.sequence() + 1,
+            missed.step(),
+            missed.what(),
+            missed.at(),
+            now(),
+            RunEvent.CONDUCTOR,
+            "");
+    store(id, event, Judge.of(state, event));
   }
 
   private void store(long id, RunEvent event, Outcome outcome) {
@@ -372,6 +404,7 @@ public final class Bench implements AutoCloseable {
             .flatMap(run -> Agenda.next(run.state()).stream())
             .map(Agenda.Due::at)
             .min(Instant::compareTo);
+    next = Stream.concat(next.stream(), untold.next().stream()).min(Instant::compareTo);
     // The pulse beats for every run that goes on, also for one whose end is left to the hands.
     if (goesOn()) {
       Instant beat = lastPulse.plus(PULSE);

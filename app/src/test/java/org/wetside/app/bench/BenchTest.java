@@ -154,6 +154,10 @@ class BenchTest {
     try (Evening after = evening()) {
       after.clock.passUnwatched(Duration.ofSeconds(190));
       after.bench.resume();
+      assertThat(gapsAndMissed(after.bench.look(run).state()))
+          .as("the screens are asked")
+          .hasSize(1);
+      after.clock.pass(Duration.ofSeconds(10));
       BenchSnapshot found = after.bench.look(run);
       assertThat(found.moments().start()).isEqualTo(started);
       assertThat(found.state().interrupted()).isTrue();
@@ -177,6 +181,8 @@ class BenchTest {
       long run = evening.started();
       evening.clock.pass(Duration.ofSeconds(100));
       evening.clock.passUnwatched(Duration.ofSeconds(90));
+      assertThat(gapsAndMissed(evening.bench.look(run).state())).hasSize(1);
+      evening.clock.pass(Duration.ofSeconds(10));
 
       List<Happening> said = gapsAndMissed(evening.bench.look(run).state());
 
@@ -192,6 +198,53 @@ class BenchTest {
       RunState after = evening.bench.look(run).state();
       assertThat(after.phase()).isEqualTo(Phase.FINISHED);
       assertThat(gapsAndMissed(after)).isEqualTo(said);
+    }
+  }
+
+  @Test
+  void whatAScreenToldByItsOwnPlanWasNotMissed() {
+    long run;
+    try (Evening before = evening()) {
+      run = before.started();
+      before.clock.pass(Duration.ofSeconds(100));
+    }
+    try (Evening after = evening()) {
+      after.clock.passUnwatched(Duration.ofSeconds(190));
+      after.bench.resume();
+      after.bench.led(run, "laptop", Evening.START.plusSeconds(150));
+      after.bench.led(run, "phone", Evening.START.plusSeconds(50));
+      after.clock.pass(Duration.ofSeconds(20));
+      RunState state = after.bench.look(run).state();
+      assertThat(gapsAndMissed(state)).hasSize(1);
+      assertThat(state.events())
+          .filteredOn(event -> event.what() instanceof Happening.Note)
+          .extracting(event -> ((Happening.Note) event.what()).text())
+          .containsExactly("phone went on by the plan meanwhile; every cue was told");
+    }
+  }
+
+  @Test
+  void aSecondEndBeforeAnyAnswerForgetsNoMissedCue() {
+    long run;
+    try (Evening before = evening()) {
+      run = before.started();
+      before.clock.pass(Duration.ofSeconds(100));
+    }
+    try (Evening again = evening()) {
+      again.clock.passUnwatched(Duration.ofSeconds(190));
+      again.bench.resume();
+      again.clock.pass(Duration.ofSeconds(5));
+    }
+    try (Evening after = evening()) {
+      after.clock.passUnwatched(Duration.ofSeconds(260));
+      after.bench.resume();
+      after.clock.pass(Duration.ofSeconds(10));
+      assertThat(gapsAndMissed(after.bench.look(run).state()))
+          .filteredOn(Happening.CueMissed.class::isInstance)
+          .containsExactly(
+              new Happening.CueMissed("0-agitate-2"),
+              new Happening.CueMissed("0-agitate-3"),
+              new Happening.CueMissed("0-agitate-4"));
     }
   }
 

@@ -142,15 +142,20 @@ public record RunState(
   }
 
   /**
-   * The latest stored moment that concerns a step. Gaps and missed cues do not count: they say who
-   * was absent, not what happened in the tank.
+   * The latest stored moment that concerns a step. Gaps, missed cues and what the conductor notes
+   * do not count: they say who was absent, not what happened in the tank.
    */
   public Optional<Instant> lastMomentOf(int step) {
     return events.stream()
         .filter(event -> event.step() == step)
-        .filter(event -> event.kind() != EventKind.GAP && event.kind() != EventKind.CUE_MISSED)
+        .filter(event -> !aboutAbsence(event))
         .map(RunEvent::occurredAt)
         .max(Instant::compareTo);
+  }
+
+  private static boolean aboutAbsence(RunEvent event) {
+    boolean noted = event.kind() == EventKind.NOTE && event.screen().equals(RunEvent.CONDUCTOR);
+    return noted || event.kind() == EventKind.GAP || event.kind() == EventKind.CUE_MISSED;
   }
 
   RunState with(RunEvent event, Outcome notApplied) {

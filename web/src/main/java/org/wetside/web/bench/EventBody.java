@@ -1,8 +1,6 @@
 package org.wetside.web.bench;
 
-import java.time.DateTimeException;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -52,7 +50,7 @@ public record EventBody(
         matching("id", required("id", id), "[A-Za-z0-9-]{8,80}", "8 to 80 letters, digits, dashes"),
         Optional.ofNullable(step),
         happening(which, mishaps),
-        instant(required("occurredAt", occurredAt)),
+        Instants.read("occurredAt", required("occurredAt", occurredAt)),
         matching("screen", required("screen", screen), ".{1,40}", "1 to 40 characters"),
         key == null ? "" : key);
   }
@@ -119,15 +117,6 @@ public record EventBody(
       throw new BadValueException(field, String.valueOf(value), "above 0 and at most 86400 s");
     }
     return TimeSpan.ofSeconds(value);
-  }
-
-  private static Instant instant(String text) {
-    try {
-      return Instant.parse(text);
-    } catch (DateTimeException unreadable) {
-      throw new BadValueException(
-          "occurredAt", text, "an instant in UTC such as 2026-01-14T19:14:35.120Z");
-    }
   }
 
   private static String required(String field, @Nullable String value) {

@@ -1,11 +1,13 @@
 package org.wetside.web.bench;
 
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.wetside.core.quantity.BadValueException;
 
 /** Instants on the wire: ISO-8601 in UTC, always with milliseconds. */
 final class Instants {
@@ -14,6 +16,20 @@ final class Instants {
           .withZone(ZoneOffset.UTC);
 
   private Instants() {}
+
+  /**
+   * Reads an instant that was sent.
+   *
+   * @param field its name, for the refusal
+   */
+  static Instant read(String field, String text) {
+    try {
+      return Instant.parse(text);
+    } catch (DateTimeException unreadable) {
+      throw new BadValueException(
+          field, text, "an instant in UTC such as 2026-01-14T19:14:35.120Z");
+    }
+  }
 
   static String text(Instant at) {
     return MILLIS.format(at);

@@ -158,6 +158,10 @@ public final class RunRoutes implements Routes {
     if (screen == null || screen.isBlank() || screen.length() > LONGEST_NAME) {
       throw new BadValueException("screen", String.valueOf(screen), "1 to 40 characters");
     }
+    String since = body.leadingSince();
+    if (since != null) {
+      wetside.bench().led(run, screen, Instants.read("leadingSince", since));
+    }
     return stream().heard(run, screen, !Boolean.FALSE.equals(body.silent()));
   }
 

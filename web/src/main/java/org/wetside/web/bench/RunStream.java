@@ -42,8 +42,11 @@ final class RunStream {
    *
    * @param screen its name
    * @param silent whether nothing can be heard there
+   * @param leadingSince since when it has led the run without a break, with or without the server;
+   *     null when it does not say
    */
-  public record ScreenBody(@Nullable String screen, @Nullable Boolean silent) {}
+  public record ScreenBody(
+      @Nullable String screen, @Nullable Boolean silent, @Nullable String leadingSince) {}
 
   private static final int HEARTBEAT_SECONDS = 15;
   private static final int LAST_WORDS_SECONDS = 2;

@@ -1,5 +1,6 @@
 package org.wetside.web.bench;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,9 @@ import org.wetside.core.run.RunEvent;
 public record StripView(
     String id, String text, String detail, @Nullable String from, @Nullable String to) {
 
+  /** By then every screen has said whether it told the cues meanwhile. */
+  private static final Duration SCREENS_ANSWER = Duration.ofSeconds(10);
+
   static List<StripView> all(BenchSnapshot at) {
     List<StripView> strips = new ArrayList<>();
     for (RunEvent event : at.state().events()) {
@@ -23,7 +27,9 @@ public record StripView(
   }
 
   private static StripView of(BenchSnapshot at, RunEvent event, Happening.Gap gap) {
-    String detail = ranOn(at, event) + missed(GapView.missed(at, gap));
+    boolean asking = at.now().isBefore(gap.to().plus(SCREENS_ANSWER));
+    List<String> missed = GapView.missed(at, gap);
+    String detail = ranOn(at, event) + (asking && missed.isEmpty() ? "" : missed(missed));
     if (gap.clockJump().isNegative()) {
       return new StripView(
           "gap-" + event.sequence(),

@@ -50,6 +50,17 @@ public final class StaticFiles {
     file.answer(ctx);
   }
 
+  /**
+   * Answers with a file that must keep one address for ever, such as a worker; asked for anew each
+   * time.
+   */
+  public void serveUnmarked(Context ctx, String name) {
+    StaticFile file =
+        find(name).orElseThrow(() -> new IllegalArgumentException("there is no file " + name));
+    ctx.header("Cache-Control", "no-cache");
+    file.answer(ctx);
+  }
+
   private Optional<StaticFile> find(String name) {
     StaticFile known = kept.get(name);
     if (known != null) {
