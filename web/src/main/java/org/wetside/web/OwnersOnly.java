@@ -33,7 +33,7 @@ final class OwnersOnly {
               + ".");
     }
     String origin = ctx.header("Origin");
-    if (origin != null && !isSame(origin, scheme(ctx) + host) || isAskedByOthers(ctx)) {
+    if ((origin != null && !isSame(origin, scheme(ctx) + host)) || isAskedByOthers(ctx)) {
       throw new ForbiddenResponse("Another page asked for this, so nothing was done.");
     }
   }
