@@ -1,6 +1,7 @@
 // The Bench page: one run, drawn from deadlines, led by sound and sight.
 
 import { actAt } from "./act.js";
+import { Answers } from "./answers.js";
 import { ServerClock } from "./clock.js";
 import { Deck } from "./deck.js";
 import { byId } from "./elements.js";
@@ -11,8 +12,10 @@ import { HANDS, Lead } from "./lead.js";
 import { Link } from "./link.js";
 import { forgetRun, keepLead, keepPage, keepRun, keptLead, keptRun } from "./kept.js";
 import { freshId } from "./outbox.js";
-import { check } from "./panels/check.js";
+import { check, goOn, summary } from "./panels/check.js";
+import { beforeTheDark, isItLoaded } from "./panels/dark.js";
 import { hearing, wasHeard } from "./panels/hearing.js";
+import { keysPanel } from "./panels/keys.js";
 import { ask } from "./panels/question.js";
 import { startPulse } from "./pulse.js";
 import { restingSlots } from "./resting.js";
@@ -52,8 +55,7 @@ class Bench {
     /** @type {Panel | null} */
     this.panel = null;
     this.panelOpenedAt = 0;
-    /** @type {Set<string>} */
-    this.ticked = new Set();
+    this.answers = new Answers(run.run);
     /** @type {Set<string>} */
     this.seen = new Set();
     /** @type {string | null} */
@@ -80,11 +82,10 @@ class Bench {
     document.addEventListener("visibilitychange", () => this.draw());
     window.addEventListener("resize", () => this.draw());
     if (this.current.phase === "ready") {
-      const checks = () => this.open(this.current.checks.length > 0 ? check(this.face, this.ticked) : null);
       if (wasHeard()) {
-        checks();
+        this.beforePour();
       } else {
-        this.open(hearing(this.face, checks));
+        this.open(hearing(this.face, () => this.beforePour()));
       }
     }
     this.draw();
@@ -117,7 +118,33 @@ class Bench {
     }
     this.current = run;
     this.keep(run);
+    if (this.panel?.again !== undefined) {
+      this.open(run.phase === "ready" ? this.panel.again() : null);
+    }
     this.beat();
+  }
+
+  /** First whether the film is in the tank, then what is still open. */
+  beforePour() {
+    this.open(this.answers.loaded ? check(this.face, this.answers) : isItLoaded(this.face, (felt) => this.loaded(felt)));
+  }
+
+  loadInTheDark() {
+    this.open(beforeTheDark(this.face, (felt) => this.loaded(felt)));
+  }
+
+  /** @param {string[]} felt what hands have answered in the dark */
+  loaded(felt) {
+    this.answers.isLoaded(felt);
+    goOn(this.face, this.answers);
+  }
+
+  /** The run anew, after something beside it has changed. */
+  refresh() {
+    fetch(`/api/runs/${this.current.run}`, { cache: "no-store" })
+      .then((answer) => answer.text())
+      .then((text) => this.take(readRun(text)))
+      .catch(() => undefined);
   }
 
   /** @param {number | null} since */
@@ -205,6 +232,9 @@ class Bench {
       this.current.strips.forEach((strip) => this.seen.add(strip.id));
     }
     this.panel = panel;
+    if (panel?.name !== "learning") {
+      this.keyboard.learn(null);
+    }
     this.panelOpenedAt = performance.now();
     const place = byId("panel");
     place.hidden = panel === null;
@@ -253,8 +283,8 @@ class Bench {
         this.open(where(this.face));
         this.lead.say(spokenPlace(this.face));
       },
-      ticked: () => [...this.ticked],
-      check: () => this.open(check(this.face, this.ticked)),
+      answered: () => this.answers.forEvent(),
+      check: () => (this.answers.loaded ? this.open(check(this.face, this.answers) ?? summary(this.face, this.answers)) : this.beforePour()),
       putAway: () => location.assign("/bench"),
     };
   }
@@ -270,7 +300,11 @@ class Bench {
       alarm: (words) => this.lead.alarm(words),
       ear: { voice: this.lead.voice, sound: this.lead.sound, track: this.track, missing: [] },
       redraw: () => this.draw(),
+      refresh: () => this.refresh(),
       actions: {
+        dark: () => this.loadInTheDark(),
+        learn: (take) => this.keyboard.learn(take),
+        keys: () => this.open(keysPanel(this.face)),
         night: () => changeTheme(),
         canUndo: () => this.undoable() !== undefined,
         undo: () => {

@@ -1,10 +1,11 @@
 // The keys at the foot of the sheet: made anew only when they change, so that a finger never loses its key.
 
 import { html } from "./elements.js";
+import { shortcut, shownKey } from "./keys.js";
 import { pressable } from "./press.js";
 
 /**
- * @typedef {{label: string, letter: string, press: () => void, next?: boolean, quick?: boolean}} Pressable
+ * @typedef {{label: string, letter: string, press: () => void, next?: boolean, quick?: boolean, wide?: boolean}} Pressable
  * @typedef {{none: string[]}} Nothing
  * @typedef {Pressable | Nothing | null} Slot
  */
@@ -41,7 +42,7 @@ export class Deck {
     if ("none" in slot) {
       return html("p", { class: "key none" }, ...slot.none.map((line) => html("span", {}, line)));
     }
-    const button = html("button", { type: "button", class: slot.next === true ? "key next" : "key", "aria-keyshortcuts": slot.letter }, html("span", {}, slot.label), html("kbd", { "aria-hidden": "true" }, slot.letter));
+    const button = html("button", { type: "button", class: `key${slot.next === true ? " next" : ""}${slot.wide === true ? " wide" : ""}`, ...shortcut(slot.letter) }, html("span", {}, slot.label), html("kbd", { "aria-hidden": "true" }, shownKey(slot.letter)));
     pressable(button, () => {
       const now = this.slots[index];
       return now !== null && now !== undefined && "press" in now ? now : undefined;
@@ -55,5 +56,5 @@ function signatureOf(slot) {
   if (slot === null) {
     return "-";
   }
-  return "none" in slot ? `none:${slot.none.join("/")}` : `${slot.label}:${slot.letter}:${slot.next === true}`;
+  return "none" in slot ? `none:${slot.none.join("/")}` : `${slot.label}:${shownKey(slot.letter)}:${slot.next === true}`;
 }

@@ -9,7 +9,7 @@ import { clock } from "./times.js";
 
 /**
  * @param {Bench} bench
- * @param {{whereAmI: () => void, ticked: () => string[], check: () => void, putAway: () => void}} actions
+ * @param {{whereAmI: () => void, answered: () => Record<string, unknown>, check: () => void, putAway: () => void}} actions
  * @param {Set<string>} pressed marks of next steps pressed on this screen and not yet answered
  * @returns {Slot[]}
  */
@@ -21,6 +21,10 @@ export function restingSlots(bench, actions, pressed) {
     const undo = bench.actions.canUndo() ? { label: "Undo", letter: "U", press: bench.actions.undo } : null;
     return [whereAmI, undo, null, { label: "Put away", letter: "Space", press: actions.putAway, next: true }];
   }
+  if (run.phase === "ready") {
+    const look = { label: "Checks", letter: "L", press: actions.check };
+    return [whereAmI, { label: "Reading", letter: "R", press: () => bench.open(reading(bench)) }, look, nextStep(bench, actions, pressed)];
+  }
   return [
     whereAmI,
     { label: "Reading", letter: "R", press: () => bench.open(reading(bench)) },
@@ -30,7 +34,7 @@ export function restingSlots(bench, actions, pressed) {
 }
 
 /**
- * @param {Bench} bench @param {{ticked: () => string[]}} actions @param {Set<string>} pressed @returns {Slot}
+ * @param {Bench} bench @param {{answered: () => Record<string, unknown>}} actions @param {Set<string>} pressed @returns {Slot}
  */
 function nextStep(bench, actions, pressed) {
   const run = bench.run();
@@ -50,7 +54,7 @@ function nextStep(bench, actions, pressed) {
     next: true,
     press: () => {
       pressed.add(mark);
-      bench.post({ ...key.event, key: "Space", ...(run.phase === "ready" ? { ticked: actions.ticked() } : {}) });
+      bench.post({ ...key.event, key: "Space", ...(run.phase === "ready" ? actions.answered() : {}) });
       bench.redraw();
     },
   };

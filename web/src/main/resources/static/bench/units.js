@@ -26,3 +26,14 @@ export function figure(shown) {
 export function volume(ml) {
   return ounces ? `${(ml / ML_PER_US_FLUID_OUNCE).toFixed(1)} fl oz` : `${Math.round(ml)} mL`;
 }
+
+/** Words that came from the server in °C and mL, as they are read on this device. @param {string} text */
+export function inChosenUnits(text) {
+  const warm = fahrenheit ? text.replace(/([-−]?\d+(?:\.\d+)?)(?: to ([-−]?\d+(?:\.\d+)?))? °C/g, (_all, low, high) => `${plain(low)}${high === undefined ? "" : ` to ${plain(high)}`} °F`) : text;
+  return ounces ? warm.replace(/(\d+(?:\.\d+)?) mL/g, (_all, ml) => volume(Number(ml))) : warm;
+}
+
+/** @param {string} c as written in °C */
+function plain(c) {
+  return figure(shownFrom(Number(c.replace("−", "-")))).replace(/\.0$/, "");
+}

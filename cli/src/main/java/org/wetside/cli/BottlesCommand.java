@@ -79,6 +79,12 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
       description = "really in it, after looking; --note says why")
   @Nullable String correct;
 
+  @Option(names = "--passed", paramLabel = "TEST", description = "it passed a leader or clip test")
+  @Nullable String passed;
+
+  @Option(names = "--failed", paramLabel = "TEST", description = "it failed a leader or clip test")
+  @Nullable String failed;
+
   @Option(names = "--discard", description = "it is off the shelf; its book is kept")
   boolean discard;
 
@@ -92,7 +98,9 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
 
   /** How many changes are asked for; to a new bottle --open is a fact about it. */
   private long changes() {
-    return Stream.of(take, topUp, correct, add ? null : open).filter(Objects::nonNull).count();
+    return Stream.of(take, topUp, correct, passed, failed, add ? null : open)
+        .filter(Objects::nonNull)
+        .count();
   }
 
   @Override
@@ -147,7 +155,8 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
       throw new BadValueException(
           "change of a bottle",
           "several at once",
-          "choose one of --add, --open, --take, --top-up, --correct, --discard");
+          "choose one of --add, --open, --take, --top-up, --correct, --passed, --failed,"
+              + " --discard");
     }
   }
 
@@ -171,6 +180,8 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
         millilitres(topUp).orElse(null),
         millilitres(correct).orElse(null),
         day(open),
+        passed == null ? failed : passed,
+        passed == null && failed == null ? null : passed != null,
         note);
   }
 

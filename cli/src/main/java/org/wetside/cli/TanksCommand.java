@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
+import org.wetside.core.plan.ClosingItem;
 import org.wetside.core.plan.Tank;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
@@ -47,6 +48,15 @@ final class TanksCommand extends HomeCommand<TanksView> {
   @Option(names = "--holds", paramLabel = "VOLUME", description = "the most liquid it takes")
   @Nullable String holds;
 
+  @Option(
+      names = "--check",
+      paramLabel = "TEXT",
+      description = "looked at when it is closed, in order; a star in front: always asked")
+  @Nullable List<String> checks;
+
+  @Option(names = "--usual-checks", description = "give it the usual list back")
+  boolean usualChecks;
+
   @Override
   boolean writes() {
     return add || change || remove;
@@ -61,19 +71,20 @@ final class TanksCommand extends HomeCommand<TanksView> {
     if (add) {
       Tank tank = view(name).tank();
       wetside.keepTanks().add(tank);
-      return one(tank);
+      view(name).keep(wetside, tank);
+      return one(wetside, tank);
     }
     Tank known = known(wetside, name);
     if (change) {
-      Tank tank = view(known.name()).tank();
-      wetside.keepTanks().put(tank);
-      return one(tank);
+      Tank tank = view(known.name()).over(known);
+      view(known.name()).keep(wetside, tank);
+      return one(wetside, tank);
     }
     if (remove) {
       wetside.keepTanks().remove(known.name());
       return TanksView.of(wetside);
     }
-    return one(known);
+    return one(wetside, known);
   }
 
   private static Tank known(Wetside wetside, String name) {
@@ -83,8 +94,8 @@ final class TanksCommand extends HomeCommand<TanksView> {
         .orElseThrow(() -> new BadValueException("tank", name, "there is no tank of that name"));
   }
 
-  private static TanksView one(Tank tank) {
-    return new TanksView(List.of(TankView.of(tank)));
+  private static TanksView one(Wetside wetside, Tank tank) {
+    return new TanksView(List.of(TankView.of(wetside, tank)));
   }
 
   @Override
@@ -119,12 +130,27 @@ final class TanksCommand extends HomeCommand<TanksView> {
   }
 
   private TankView view(String tank) {
-    List<TankView.RoomView> rooms = new ArrayList<>();
-    if (takes != null) {
-      takes.forEach((format, text) -> rooms.add(room(format, text)));
-    }
     return new TankView(
-        tank, vessel, rooms, holds == null ? null : Volume.parse(holds).millilitres());
+        tank,
+        vessel,
+        takes == null ? null : rooms(takes),
+        holds == null ? null : Volume.parse(holds).millilitres(),
+        closing());
+  }
+
+  private static List<TankView.RoomView> rooms(Map<String, String> takes) {
+    List<TankView.RoomView> rooms = new ArrayList<>();
+    takes.forEach((format, text) -> rooms.add(room(format, text)));
+    return rooms;
+  }
+
+  private @Nullable List<TankView.ClosingView> closing() {
+    if (checks == null) {
+      return usualChecks ? List.of() : null;
+    }
+    return ClosingItem.parse(String.join("\n", checks)).stream()
+        .map(item -> new TankView.ClosingView(item.id(), item.text(), item.always()))
+        .toList();
   }
 
   private static TankView.RoomView room(String format, String text) {
@@ -165,6 +191,10 @@ final class TanksCommand extends HomeCommand<TanksView> {
       }
       out.println(
           line + (tank.holdsMl() == null ? "" : "  holds " + Metric.volume(tank.holdsMl())));
+      if (name != null && tank.checks() != null) {
+        tank.checks()
+            .forEach(check -> out.println("   " + (check.always() ? "* " : "  ") + check.text()));
+      }
     }
   }
 }

@@ -8,6 +8,7 @@ import org.wetside.web.drawer.DrawerRoutes;
 import org.wetside.web.drawer.RollPageRoutes;
 import org.wetside.web.equipment.EquipmentRoutes;
 import org.wetside.web.equipment.TankApi;
+import org.wetside.web.equipment.TankCheckRoutes;
 import org.wetside.web.equipment.ThermometerApi;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
@@ -52,6 +53,7 @@ final class Places {
         new PairRoutes(wetside, pages),
         new ScreensRoutes(wetside, pages, door),
         new ScreensApi(wetside, door),
+        new TankCheckRoutes(wetside, pages),
         new ProcessApiRoutes(wetside),
         new ProcessPagesRoutes(wetside, pages),
         new TankApi(wetside),

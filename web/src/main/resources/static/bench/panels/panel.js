@@ -1,6 +1,7 @@
 // A panel lies over the tape while something is asked; the count to the next act never leaves the sheet.
 
 import { html } from "../elements.js";
+import { shortcut, shownKey } from "../keys.js";
 import { pressable } from "../press.js";
 
 /** @typedef {import("../deck.js").Slot} Slot @typedef {import("../deck.js").Pressable} Pressable */
@@ -13,11 +14,13 @@ import { pressable } from "../press.js";
  * @typedef {{
  *   run: () => import("../snapshot.js").Run, at: () => number, post: (event: Record<string, unknown>) => void,
  *   open: (panel: Panel | null) => void, say: (words: string) => void, alarm: (words: string) => void, ear: Ear, redraw: () => void,
- *   actions: {night: () => void, undo: () => void, leave: () => void, canUndo: () => boolean}
+ *   refresh: () => void,
+ *   actions: {dark: () => void, learn: (take: (name: string) => void) => void, keys: () => void, night: () => void, undo: () => void,
+ *     leave: () => void, canUndo: () => boolean}
  * }} Bench
  * @typedef {{
  *   name: string, lines: string[], then: () => string, body: () => HTMLElement, slots: () => Slot[],
- *   keys?: Pressable[], closesAfterMs?: number
+ *   keys?: Pressable[], closesAfterMs?: number, again?: () => Panel | null
  * }} Panel
  */
 
@@ -28,9 +31,10 @@ export function back(bench, label = "Back") {
 
 /** A large key inside a panel. @param {Pressable} key @param {string} [kind] */
 export function keyIn(key, kind = "key") {
-  const button = html("button", { type: "button", class: kind, "aria-keyshortcuts": key.letter }, html("span", {}, key.label));
-  if (key.letter.length === 1) {
-    button.append(html("kbd", { "aria-hidden": "true" }, key.letter));
+  const button = html("button", { type: "button", class: kind, ...shortcut(key.letter) }, html("span", {}, key.label));
+  const shown = shownKey(key.letter);
+  if (key.letter.length === 1 && shown !== "") {
+    button.append(html("kbd", { "aria-hidden": "true" }, shown));
   }
   pressable(button, () => key);
   return button;

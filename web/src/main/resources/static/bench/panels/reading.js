@@ -3,17 +3,21 @@
 import { html } from "../elements.js";
 import { stepAt } from "../snapshot.js";
 import { DEGREE_SIGN, celsiusOf, figure, shownFrom } from "../units.js";
-import { back, keyIn } from "./panel.js";
+import { keyIn } from "./panel.js";
 
 const LOWEST_C = -5;
 const HIGHEST_C = 60;
 const COMES_BACK_MS = 20000;
 const ROOM_C = 20;
 
-/** @param {import("./panel.js").Bench} bench @returns {import("./panel.js").Panel} */
-export function reading(bench) {
+/**
+ * @param {import("./panel.js").Bench} bench @param {number} [of] index of the bath; the one of the moment when not said
+ * @param {{kept: () => void, left: () => void}} [then] where to go on; closes when not said
+ * @returns {import("./panel.js").Panel}
+ */
+export function reading(bench, of, then = { kept: () => bench.open(null), left: () => bench.open(null) }) {
   const run = bench.run();
-  const step = stepAt(run, bench.at());
+  const step = (of === undefined ? undefined : run.steps[of]) ?? stepAt(run, bench.at());
   const last = run.readings[run.readings.length - 1];
   let value = shownFrom(expected(run, step));
   const shown = html("b", {}, figure(value));
@@ -34,17 +38,17 @@ export function reading(bench) {
   body.append(/** @type {Node} */ (down), /** @type {Node} */ (downALittle), output, /** @type {Node} */ (upALittle), /** @type {Node} */ (up));
   const keep = () => {
     bench.post({ kind: "reading taken", step: step.index, temperatureC: celsiusOf(value), ...(last?.thermometer ? { thermometer: last.thermometer } : {}) });
-    bench.open(null);
+    then.kept();
   };
   return {
     name: "reading",
     lines: ["Reading"],
-    then: () => (last?.thermometer ? `thermometer ${last.thermometer}` : `of the ${step.word.toLowerCase()}`),
+    then: () => `of the ${step.word.toLowerCase()}${last?.thermometer ? `, thermometer ${last.thermometer}` : ""}`,
     body: () => body,
     keys,
     closesAfterMs: COMES_BACK_MS,
     slots: () => [
-      back(bench, "Cancel"),
+      { label: "Cancel", letter: "Esc", press: then.left },
       { none: ["Keys or arrows:", "up and down"] },
       null,
       { label: `Keep ${figure(value)}`, letter: "Space", press: keep, next: true },

@@ -6,15 +6,17 @@ import { stepAt } from "../snapshot.js";
 import { clock, minute, span } from "../times.js";
 import { change } from "./change.js";
 import { hearing } from "./hearing.js";
-import { back } from "./panel.js";
+import { back, keyIn } from "./panel.js";
 
 /** @param {import("./panel.js").Bench} bench @returns {import("./panel.js").Panel} */
 export function where(bench) {
+  const keys = { label: "Keys of this screen", letter: "K", press: bench.actions.keys };
   return {
     name: "where",
     lines: ["Where", "am I?"],
     then: () => `${inOneLine(actAt(bench.run(), bench.at())).toLowerCase()}${bench.run().provisional ? "" : `; ${nextWords(bench)}`}`,
-    body: () => list(bench),
+    body: () => html("div", { class: "b-panel place" }, list(bench), html("p", { class: "words-row" }, keyIn(keys))),
+    keys: [keys],
     slots: () => [
       back(bench),
       { label: "Night or day", letter: "N", press: bench.actions.night },

@@ -5,14 +5,15 @@ import { back, keyIn } from "./panel.js";
 
 /**
  * @param {import("./panel.js").Bench} bench @param {string} heading @param {(text: string) => void} keep
- * @param {string[]} [ready] @returns {import("./panel.js").Panel}
+ * @param {string[]} [ready] @param {() => void} [afterwards] where to go on; closes when not said
+ * @returns {import("./panel.js").Panel}
  */
-export function written(bench, heading, keep, ready = []) {
+export function written(bench, heading, keep, ready = [], afterwards = () => bench.open(null)) {
   const field = /** @type {HTMLInputElement} */ (html("input", { id: "written", autocomplete: "off", maxlength: "500" }));
   const done = (/** @type {string} */ text) => {
     if (text.trim() !== "") {
       keep(text.trim());
-      bench.open(null);
+      afterwards();
     }
   };
   const keys = ready.map((words, i) => ({ label: words, letter: String(i + 1), press: () => done(words) }));
@@ -20,7 +21,7 @@ export function written(bench, heading, keep, ready = []) {
     if (event.key === "Enter") {
       done(field.value);
     } else if (event.key === "Escape") {
-      bench.open(null);
+      afterwards();
     }
   });
   return {

@@ -94,13 +94,18 @@ class MainJobTest {
   /** At the Bench keys are keys for everybody. */
   private static void runAtTheBench(Page page) {
     Locator act = page.locator("#act-words");
-    assertThat(act).isVisible();
+    assertThat(act).containsText("Do you hear it?");
+    page.keyboard().press("Space");
+    assertThat(act).containsText("Is the film in the tank?");
+    page.waitForTimeout(ONE_KEY_ONCE_MILLIS);
     page.keyboard().press("Space");
     assertThat(act).containsText("Close");
     for (int tick = 1; tick <= 6; tick++) {
       page.waitForTimeout(ONE_KEY_ONCE_MILLIS);
       page.keyboard().press("Space");
     }
+    assertThat(act).containsText("Bath temperatures");
+    page.keyboard().press("a");
     assertThat(act).containsText("Developer in");
     page.waitForTimeout(ONE_KEY_ONCE_MILLIS);
     page.keyboard().press("Space");

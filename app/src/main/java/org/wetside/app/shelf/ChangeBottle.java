@@ -2,6 +2,7 @@ package org.wetside.app.shelf;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import org.wetside.core.bath.BathTest;
 import org.wetside.core.bath.Bottle;
 import org.wetside.core.bath.BottleEntry;
 import org.wetside.core.bath.UnitOfUse;
@@ -95,6 +96,15 @@ public final class ChangeBottle {
               BottleEntry.Kind.CORRECTED,
               left.millilitres() - bottle.left().millilitres(),
               reason);
+        });
+  }
+
+  /** Tried out now, and what it showed; the note may say how long it took. */
+  public void tested(String letter, BathTest test, boolean passed, String note) {
+    database.change(
+        session -> {
+          require(session, letter);
+          enter(session, letter, BottleEntry.Kind.ofTest(test, passed), 0, note);
         });
   }
 

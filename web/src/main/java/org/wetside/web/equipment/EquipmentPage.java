@@ -1,5 +1,7 @@
 package org.wetside.web.equipment;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +55,12 @@ public record EquipmentPage(
   }
 
   /** A tank in words. */
-  public record TankLine(String name, String vessel, String takes, String holds) {}
+  public record TankLine(String name, String vessel, String takes, String holds) {
+    /** Its name as a part of an address. */
+    public String inPath() {
+      return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+  }
 
   /** A thermometer in words. */
   public record ThermometerLine(String name, boolean compared, String offset, String found) {}

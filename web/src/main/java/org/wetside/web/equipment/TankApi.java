@@ -40,10 +40,12 @@ public final class TankApi implements Routes {
     routes.addEndpoint(
         SHAPE
             .on(Operation.get(ONE, "One tank"), HttpStatus.OK)
-            .handledBy(ctx -> SHAPE.answer(ctx, TankView.of(known(ctx)))));
+            .handledBy(ctx -> SHAPE.answer(ctx, TankView.of(wetside, known(ctx)))));
     routes.addEndpoint(
         SHAPE
-            .on(Operation.put(ONE, "Say anew what a tank takes"), HttpStatus.OK)
+            .on(
+                Operation.put(ONE, "Say anew what a tank takes, or what is checked on it"),
+                HttpStatus.OK)
             .takes(TankView.class)
             .handledBy(this::change));
     routes.addEndpoint(
@@ -52,21 +54,24 @@ public final class TankApi implements Routes {
   }
 
   private void add(Context ctx) {
-    Tank tank = Json.read(ctx, TankView.class).tank();
+    TankView said = Json.read(ctx, TankView.class);
+    Tank tank = said.tank();
     wetside.keepTanks().add(tank);
+    said.keep(wetside, tank);
     ctx.status(HttpStatus.CREATED);
-    SHAPE.answer(ctx, TankView.of(tank));
+    SHAPE.answer(ctx, TankView.of(wetside, tank));
   }
 
   private void change(Context ctx) {
     Tank was = known(ctx);
-    Tank now = Json.read(ctx, TankView.class).named(was.name()).tank();
+    TankView said = Json.read(ctx, TankView.class).named(was.name());
+    Tank now = said.over(was);
     if (!now.name().equals(was.name())) {
       throw new BadValueException(
           "name of the tank", now.name(), "a tank keeps its name, " + was.name());
     }
-    wetside.keepTanks().put(now);
-    SHAPE.answer(ctx, TankView.of(now));
+    said.keep(wetside, now);
+    SHAPE.answer(ctx, TankView.of(wetside, now));
   }
 
   private TanksView remove(Context ctx) {

@@ -11,6 +11,7 @@ import org.wetside.app.Wetside;
 public record TanksView(List<TankView> tanks) {
   /** All of a home. */
   public static TanksView of(Wetside wetside) {
-    return new TanksView(wetside.keepTanks().all().stream().map(TankView::of).toList());
+    return new TanksView(
+        wetside.keepTanks().all().stream().map(tank -> TankView.of(wetside, tank)).toList());
   }
 }

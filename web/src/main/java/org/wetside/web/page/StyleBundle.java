@@ -29,6 +29,7 @@ final class StyleBundle {
           "bench-moments",
           "bench-shapes",
           "motion",
+          "dark",
           "print");
 
   private StyleBundle() {}

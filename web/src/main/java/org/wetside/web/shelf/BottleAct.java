@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
 import org.wetside.app.shelf.ChangeBottle;
+import org.wetside.core.bath.BathTest;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
 import org.wetside.web.page.FieldReader;
@@ -14,6 +15,8 @@ enum BottleAct {
   TAKE("take", "take", "takeNote"),
   TOP_UP("top-up", "topUp", "topUpNote"),
   CORRECT("correct", "correct", "correctReason"),
+  PASSED("passed", "test", "testNote"),
+  FAILED("failed", "test", "testNote"),
   OPEN("open", "openedOn", ""),
   DISCARD("discard", "", "discardNote");
 
@@ -64,6 +67,11 @@ enum BottleAct {
               blank ? Optional.of(today) : reader.maybe(field, FieldReader::day);
           day.ifPresent(opened -> change.open(letter, opened));
           yield day.map(d -> "Bottle " + letter + " is open.").orElse("");
+        }
+        case PASSED, FAILED -> {
+          BathTest test = BathTest.parse(form.value(field));
+          change.tested(letter, test, this == PASSED, note);
+          yield "Noted in the book of " + letter + ": " + test.word() + " " + path + ".";
         }
         case DISCARD -> {
           change.discard(letter, note);

@@ -44,7 +44,7 @@ public final class BottleApi implements Routes {
         SHAPE
             .on(
                 Operation.post(
-                    ONE + "/book", "A line of its book: open, take out, top up, correct"),
+                    ONE + "/book", "A line of its book: open, take out, top up, correct, test"),
                 HttpStatus.CREATED)
             .takes(BottleChangeBody.class)
             .handledBy(this::change));

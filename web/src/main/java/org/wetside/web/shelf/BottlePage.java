@@ -1,6 +1,10 @@
 package org.wetside.web.shelf;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import org.wetside.core.bath.BathKind;
+import org.wetside.core.bath.BathTest;
 import org.wetside.core.bath.BottleEntry;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
@@ -28,6 +32,19 @@ public record BottlePage(
     List<CautionView> disposal,
     List<Line> book,
     FilledForm form) {
+
+  /** The tests to choose from, that of its kind of bath first. */
+  public Map<String, String> tests() {
+    boolean develops = bottle.bath().equals(BathKind.DEVELOPER.word());
+    Map<String, String> tests = new LinkedHashMap<>();
+    for (BathTest test :
+        develops
+            ? List.of(BathTest.LEADER, BathTest.CLIP)
+            : List.of(BathTest.CLIP, BathTest.LEADER)) {
+      tests.put(test.word(), test.word());
+    }
+    return tests;
+  }
 
   /**
    * One line of the book.

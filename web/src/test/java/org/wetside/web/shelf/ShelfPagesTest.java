@@ -129,7 +129,7 @@ class ShelfPagesTest {
     assertThat(taken.body()).contains("\"leftMl\":970.0");
     HttpResponse<String> nothing = server.postJson("/api/bottles/F/book", "{}");
     assertThat(nothing.statusCode()).isEqualTo(400);
-    assertThat(nothing.body()).contains("takeMl, topUpMl, correctToMl or openedOn");
+    assertThat(nothing.body()).contains("takeMl, topUpMl, correctToMl, openedOn or test");
     HttpResponse<String> gone =
         server.send(HttpRequest.newBuilder(server.at("/api/bottles/F")).DELETE().build());
     assertThat(gone.statusCode()).isEqualTo(200);

@@ -1,0 +1,101 @@
+package org.wetside.acceptance.bench;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.wetside.app.Wetside;
+import org.wetside.app.plan.LoadWish;
+import org.wetside.core.bath.BathKind;
+import org.wetside.core.bath.BottleLabel;
+import org.wetside.core.bath.Strength;
+import org.wetside.core.development.FilmFormat;
+import org.wetside.core.development.Vessel;
+import org.wetside.core.plan.ChosenTime;
+import org.wetside.core.plan.Recipe;
+import org.wetside.core.plan.Tank;
+import org.wetside.core.quantity.Dilution;
+import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.Volume;
+import org.wetside.core.source.Standing;
+import org.wetside.web.WebOptions;
+import org.wetside.web.WebServer;
+
+/**
+ * A run that is ready at the Bench of a real server: two rolls, one of them precious, a tank, a
+ * thermometer and three bottles. All of it is invented.
+ */
+final class ReadyRun implements AutoCloseable {
+  final Wetside wetside;
+  final WebServer server;
+  final long run;
+
+  ReadyRun(Path home) {
+    wetside = Wetside.open(home, Clock.systemUTC());
+    server = WebServer.start(wetside, WebOptions.onPort(0));
+    wetside
+        .keepTanks()
+        .add(
+            new Tank(
+                "Double",
+                Vessel.SMALL_TANK,
+                List.of(new Tank.Room(FilmFormat.SMALL, 2, Volume.ofMillilitres(300))),
+                Volume.ofMillilitres(650)));
+    wetside.keepThermometers().add("glass rod");
+    bottle("D", "soup", Strength.STOCK, BathKind.DEVELOPER, "");
+    bottle("S", "vinegar", Strength.WORKING, BathKind.STOP_BATH, "");
+    bottle("F", "fix", Strength.WORKING, BathKind.FIXER, "test first");
+    wetside
+        .addRolls()
+        .lines("A-1 135 36 some film @400 \"a gate\" precious\nA-2 135 36 some film @400")
+        .orRefuse();
+    long load =
+        wetside
+            .makeLoad()
+            .make(
+                new LoadWish(
+                    List.of("A-1", "A-2"),
+                    "Double",
+                    "small-tank",
+                    new Recipe("soup", Dilution.parse("1+1"), Temperature.ofCelsius(20)),
+                    Optional.of(
+                        new ChosenTime(
+                            Duration.ofMinutes(9), Standing.MEASURED, "own", Optional.empty())),
+                    Optional.empty(),
+                    Map.of(BathKind.DEVELOPER, "D", BathKind.STOP_BATH, "S", BathKind.FIXER, "F"),
+                    Optional.empty(),
+                    ""))
+            .id();
+    run = wetside.startRun().of(load).card().id();
+  }
+
+  private void bottle(
+      String letter, String contents, Strength strength, BathKind bath, String note) {
+    wetside
+        .addBottle()
+        .add(
+            new BottleLabel(
+                letter,
+                contents,
+                strength,
+                bath,
+                Volume.ofLitres(1),
+                strength == Strength.STOCK,
+                Optional.empty(),
+                Optional.empty(),
+                note),
+            Volume.ofLitres(1));
+  }
+
+  String address() {
+    return server.address().resolve("/bench/" + run).toString();
+  }
+
+  @Override
+  public void close() {
+    server.close();
+    wetside.close();
+  }
+}
