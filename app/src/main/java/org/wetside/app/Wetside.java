@@ -3,6 +3,7 @@ package org.wetside.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.authority.KeepAuthority;
 import org.wetside.app.bench.Alarm;
 import org.wetside.app.bench.Bench;
 import org.wetside.app.bench.CheckLoad;
@@ -273,6 +274,11 @@ public final class Wetside implements AutoCloseable {
   /** Opens a run for a load. */
   public StartRun startRun() {
     return new StartRun(this::database, clock, bench());
+  }
+
+  /** Certificates for the network at home. */
+  public KeepAuthority keepAuthority() {
+    return new KeepAuthority(home, clock);
   }
 
   /** Lets screens in over the network. */

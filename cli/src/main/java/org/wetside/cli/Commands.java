@@ -18,6 +18,7 @@ final class Commands {
           "bottles",
           "tanks",
           "thermometers",
+          "screens",
           "processes",
           "time",
           "times",
@@ -36,6 +37,7 @@ final class Commands {
       case "demo" -> new DemoCommand();
       case "rolls" -> new RollsCommand();
       case "loads" -> new LoadsCommand();
+      case "screens" -> new ScreensCommand();
       case "cues" -> new CuesCommand();
       case "processes" -> new ProcessesCommand();
       case "bottles" -> new BottlesCommand();

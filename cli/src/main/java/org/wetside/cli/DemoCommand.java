@@ -14,6 +14,7 @@ import org.wetside.app.Wetside;
 import org.wetside.app.bench.SteadyClock;
 import org.wetside.app.demo.FillDemo;
 import org.wetside.app.home.Home;
+import org.wetside.web.Reach;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -43,7 +44,8 @@ final class DemoCommand implements Callable<Integer> {
     spec.commandLine().getOut().println("Living through the invented evenings …");
     spec.commandLine().getOut().flush();
     Wetside wetside = FillDemo.into(new Home(folder), clock);
-    return Serving.until(wetside, port, spec.commandLine().getOut(), () -> remove(folder));
+    return Serving.until(
+        wetside, port, Reach.LOOPBACK, spec.commandLine().getOut(), () -> remove(folder));
   }
 
   private static void remove(Path folder) {

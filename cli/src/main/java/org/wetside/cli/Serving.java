@@ -10,6 +10,7 @@ import org.wetside.app.Wetside;
 import org.wetside.app.home.Home;
 import org.wetside.app.home.ServerAddress;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.web.Reach;
 import org.wetside.web.WebOptions;
 import org.wetside.web.WebServer;
 
@@ -25,16 +26,18 @@ final class Serving {
    * this thread.
    *
    * @param port as typed
+   * @param reach from where it can be asked
    * @param afterwards done last of all
    */
-  static int until(Wetside wetside, String port, PrintWriter out, Runnable afterwards) {
+  static int until(
+      Wetside wetside, String port, Reach reach, PrintWriter out, Runnable afterwards) {
     Closing closing = new Closing();
     closing.add(afterwards);
     closing.add(wetside::close);
     try {
       // Before anything is written that somebody has to take away again.
       Runtime.getRuntime().addShutdownHook(new Thread(closing::now, "stop"));
-      open(wetside, port, out, closing);
+      open(wetside, port, reach, out, closing);
       closing.await();
     } catch (InterruptedException toldToStop) {
       // Closing waits as well: the flag goes up again after it.
@@ -46,10 +49,11 @@ final class Serving {
     return ExitCode.DONE;
   }
 
-  private static void open(Wetside wetside, String port, PrintWriter out, Closing closing) {
+  private static void open(
+      Wetside wetside, String port, Reach reach, PrintWriter out, Closing closing) {
     Home home = wetside.home();
     String token = freshToken();
-    WebServer server = start(wetside, portOf(port), token);
+    WebServer server = start(wetside, portOf(port), token, reach);
     closing.add(server::close);
     String address = "http://127.0.0.1:" + server.port();
     wetside.bench().resume();
@@ -57,19 +61,28 @@ final class Serving {
     closing.add(() -> ServerAddress.remove(home));
     new ServerAddress(address, token).write(home);
     out.println("Wetside is at " + server.address());
+    sayWhereElse(server, out);
     out.println("Data: " + home.folder());
     out.println("Ctrl-C stops it; a run that is under way goes on by the clock.");
     out.flush();
   }
 
-  private static WebServer start(Wetside wetside, int port, String token) {
+  private static void sayWhereElse(WebServer server, PrintWriter out) {
+    if (!server.addresses().isEmpty()) {
+      out.println("On this network: " + String.join(" ", server.addresses()));
+      out.println("Let a screen in at " + server.address() + "screens");
+    }
+  }
+
+  private static WebServer start(Wetside wetside, int port, String token, Reach reach) {
     try {
       return WebServer.start(
-          wetside, new WebOptions(port, wetside.home().isDemo(), Optional.of(token)));
+          wetside, new WebOptions(port, wetside.home().isDemo(), Optional.of(token), reach));
     } catch (JavalinBindException taken) {
       throw new CannotDoException(
           "port "
               + port
+              + (reach == Reach.LAN_TLS && port > 0 ? " or " + (port + 1) : "")
               + " is taken by another program. Say another one with --port, or 0 for any free one.",
           taken);
     }

@@ -30,6 +30,7 @@ public final class Training {
           "bottles",
           "tanks",
           "thermometers",
+          "screens",
           "rolls",
           "loads",
           "time|T-MAX 400|D-76|--dilution|stock|--ei|400|--temp|21C|--vessel|rotary",

@@ -16,10 +16,6 @@ import org.wetside.web.negatives.NegativesRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.ThemeRoutes;
 import org.wetside.web.page.UnitsRoutes;
-import org.wetside.web.pairing.Door;
-import org.wetside.web.pairing.PairRoutes;
-import org.wetside.web.pairing.ScreensApi;
-import org.wetside.web.pairing.ScreensRoutes;
 import org.wetside.web.plan.LoadApiRoutes;
 import org.wetside.web.plan.LoadRoutes;
 import org.wetside.web.plan.PlanRoutes;
@@ -38,7 +34,7 @@ final class Places {
   private Places() {}
 
   /** The routes of all places over one open home. */
-  static List<Routes> of(Wetside wetside, Pages pages, Door door) {
+  static List<Routes> of(Wetside wetside, Pages pages) {
     return List.of(
         new ThemeRoutes(pages),
         new UnitsRoutes(pages),
@@ -50,9 +46,6 @@ final class Places {
         new ShelfRoutes(wetside, pages),
         new BottleApi(wetside),
         new EquipmentRoutes(wetside, pages),
-        new PairRoutes(wetside, pages),
-        new ScreensRoutes(wetside, pages, door),
-        new ScreensApi(wetside, door),
         new TankCheckRoutes(wetside, pages),
         new ProcessApiRoutes(wetside),
         new ProcessPagesRoutes(wetside, pages),

@@ -19,6 +19,10 @@ public record WebOptions(int port, boolean demo, Optional<String> token, Reach r
     if (port < 0 || port > HIGHEST_PORT) {
       throw new BadValueException("port", Integer.toString(port), "0 (any free one) to 65535");
     }
+    if (reach == Reach.LAN_TLS && port == HIGHEST_PORT) {
+      throw new BadValueException(
+          "port", Integer.toString(port), "65534 at most, because the next one is encrypted");
+    }
   }
 
   /** For this machine only. */
@@ -29,6 +33,11 @@ public record WebOptions(int port, boolean demo, Optional<String> token, Reach r
   /** One's own data on that port. */
   public static WebOptions onPort(int port) {
     return new WebOptions(port, false, Optional.empty(), Reach.LOOPBACK);
+  }
+
+  /** Where it listens encrypted, when it does: the next port, or any when any was asked for. */
+  public int securePort() {
+    return port == 0 ? 0 : port + 1;
   }
 
   /** The same for others too. */

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.IntSupplier;
 import org.wetside.app.Wetside;
 import org.wetside.web.api.Json;
 import org.wetside.web.contract.ContractRoutes;
@@ -18,22 +17,20 @@ import org.wetside.web.page.Pages;
 import org.wetside.web.page.StaticFiles;
 import org.wetside.web.pairing.Door;
 import org.wetside.web.pairing.Doorway;
-import org.wetside.web.pairing.OwnAddresses;
 
 /**
  * Front door of the web module: serves one open home until closed, on the loopback address or
  * wider.
  */
 public final class WebServer implements AutoCloseable {
-  private static final String LOOPBACK = "127.0.0.1";
-  private static final String EVERYWHERE = "::";
-
   private final Javalin server;
   private final List<Routes> places;
+  private final Connections connections;
 
-  private WebServer(Javalin server, List<Routes> places) {
+  private WebServer(Javalin server, List<Routes> places, Connections connections) {
     this.server = server;
     this.places = places;
+    this.connections = connections;
   }
 
   /**
@@ -45,25 +42,36 @@ public final class WebServer implements AutoCloseable {
   public static WebServer start(Wetside wetside, WebOptions options) {
     StaticFiles files = new StaticFiles();
     Pages pages = new Pages(files, options.demo());
+    Connections connections = new Connections(wetside, options);
     AtomicReference<Javalin> itself = new AtomicReference<>();
-    IntSupplier port = () -> Objects.requireNonNull(itself.get()).port();
-    Door door = new Door(options.reach(), new OwnAddresses(), port, port);
-    List<Routes> places = new ArrayList<>(Places.of(wetside, pages, door));
+    List<Routes> places = new ArrayList<>(Places.of(wetside, pages));
+    places.addAll(connections.routes(wetside, pages));
     places.add(new ContractRoutes(() -> registered(Objects.requireNonNull(itself.get()))));
     Javalin server =
         Javalin.create(
             config -> {
-              configure(config, options);
-              guard(config.routes, pages, door, wetside, options);
+              configure(config);
+              connections.configure(config.jetty);
+              guard(config.routes, pages, connections.door(), wetside, options);
               register(config.routes, files, pages, places);
             });
     itself.set(server);
-    return new WebServer(server.start(), places);
+    try {
+      return new WebServer(server.start(), places, connections);
+    } catch (RuntimeException notStarted) {
+      connections.close();
+      throw notStarted;
+    }
   }
 
   /** The port it listens on. */
   public int port() {
-    return server.port();
+    return connections.port();
+  }
+
+  /** Where other screens find it, the likeliest first; empty when only this machine can ask. */
+  public List<String> addresses() {
+    return connections.door().reach().isLan() ? connections.door().addresses() : List.of();
   }
 
   /** Where a browser on this machine finds it. */
@@ -88,14 +96,13 @@ public final class WebServer implements AutoCloseable {
   public void close() {
     places.forEach(Routes::close);
     server.stop();
+    connections.close();
   }
 
-  private static void configure(JavalinConfig config, WebOptions options) {
+  private static void configure(JavalinConfig config) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
-    config.jetty.host = options.reach().isLan() ? EVERYWHERE : LOOPBACK;
-    config.jetty.port = options.port();
     config.http.compressionStrategy = CompressionStrategy.GZIP;
     config.http.prefer405over404 = true;
     config.router.ignoreTrailingSlashes = true;

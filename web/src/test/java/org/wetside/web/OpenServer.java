@@ -54,6 +54,11 @@ public final class OpenServer implements AutoCloseable {
     return routes().stream().map(one -> List.of(one.method.name(), one.path)).toList();
   }
 
+  /** Where other devices find it. */
+  public List<String> inTheNetwork() {
+    return server.addresses();
+  }
+
   /** The whole address of a path. */
   public URI at(String path) {
     return server.address().resolve(path);

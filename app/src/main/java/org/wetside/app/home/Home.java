@@ -42,6 +42,11 @@ public record Home(Path folder) {
     return folder.resolve("server");
   }
 
+  /** Key and certificate of the authority that phones are told to trust; there when it was made. */
+  public Path authority() {
+    return folder.resolve("authority.p12");
+  }
+
   /** Whether everything in here is invented. */
   public boolean isDemo() {
     return Files.exists(folder.resolve(DEMO_MARK));

@@ -2,9 +2,8 @@ package org.wetside.app.home;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,16 +17,8 @@ import java.util.Optional;
 public record ServerAddress(String address, String token) {
   /** Writes the file, never readable by others, not even for a moment. */
   public void write(Home home) {
-    try {
-      Path fresh = Files.createTempFile(home.folder(), "server", ".new");
-      if (fresh.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-        Files.setPosixFilePermissions(fresh, PosixFilePermissions.fromString("rw-------"));
-      }
-      Files.writeString(fresh, address + "\n" + token + "\n");
-      Files.move(fresh, home.server(), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-    } catch (IOException failure) {
-      throw new UncheckedIOException("writing " + home.server() + ": " + failure, failure);
-    }
+    PrivateFile.write(
+        home.server(), (address + "\n" + token + "\n").getBytes(StandardCharsets.UTF_8));
   }
 
   /**

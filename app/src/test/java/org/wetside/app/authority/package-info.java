@@ -1,0 +1,5 @@
+/** Tests of the certificates. */
+@NullMarked
+package org.wetside.app.authority;
+
+import org.jspecify.annotations.NullMarked;
