@@ -6,6 +6,7 @@ import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -94,6 +95,24 @@ class BenchModulesTest {
                 + " m.celsiusOf(m.shownFrom(20.3)).toFixed(6)].join(' '); }",
             root());
     assertThat(shown).isEqualTo("68.0 °F 20.3 fl oz 20.300000");
+  }
+
+  /** On this machine nothing is missing; over an open line the page says what is. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "window | 0 |",
+        "{isSecureContext: false, navigator: {}} | 4 | hold the screen awake",
+        "{isSecureContext: false, navigator: {wakeLock: {}, serviceWorker: {}}} | 4 | Do not reload",
+        "{isSecureContext: true, navigator: {wakeLock: {}}} | 2 | Do not reload",
+        "{isSecureContext: true, navigator: {serviceWorker: {}}} | 2 | cue track",
+        "{isSecureContext: true, navigator: {wakeLock: {}, serviceWorker: {}}} | 0 |",
+      })
+  void aPageSaysWhatItLacks(String here, int sentences, @Nullable String word) {
+    List<?> said = (List<?>) ask("missing.js", "m.whatIsMissing(" + here + ")");
+    assertThat(said).hasSize(sentences);
+    assertThat(said.toString()).contains(word == null ? "" : word);
   }
 
   @Test

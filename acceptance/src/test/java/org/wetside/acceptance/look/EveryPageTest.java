@@ -47,6 +47,7 @@ class EveryPageTest {
         "/shelf/mix",
         "/negatives",
         "/equipment",
+        "/screens",
         "/processes",
         "/processes/small-tank",
         "/processes/new",

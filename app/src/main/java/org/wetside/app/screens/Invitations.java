@@ -88,7 +88,7 @@ public final class Invitations {
     // both are compared whatever the first says: no time is saved that could be measured
     boolean key = Secret.same(invitation.key(), code);
     boolean figures = Secret.same(invitation.figures(), code);
-    return key | figures;
+    return key || figures;
   }
 
   private void end(PairOutcome answer) {
