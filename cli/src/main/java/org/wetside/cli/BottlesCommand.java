@@ -181,7 +181,7 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
         millilitres(correct).orElse(null),
         day(open),
         passed == null ? failed : passed,
-        passed == null && failed == null ? null : passed != null,
+        (passed == null && failed == null) ? null : passed != null,
         note);
   }
 

@@ -234,7 +234,9 @@ public final class Bench implements AutoCloseable {
   /** Writes everything of the plan that is due by now. */
   private void advance(long id) {
     Instant now = now();
-    boolean moved = sayIfLate(id, now) | sayWhatWasMissed(id, now);
+    boolean late = sayIfLate(id, now);
+    boolean missed = sayWhatWasMissed(id, now);
+    boolean moved = late || missed;
     for (Optional<Agenda.Due> due = due(id, now); due.isPresent(); due = due(id, now)) {
       RunState state = hold(id).state();
       Agenda.Due next = due.get();
