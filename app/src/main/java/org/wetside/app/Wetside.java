@@ -36,6 +36,7 @@ import org.wetside.app.shelf.AddBottle;
 import org.wetside.app.shelf.ChangeBottle;
 import org.wetside.app.shelf.KeepMinimum;
 import org.wetside.app.shelf.ListBottles;
+import org.wetside.app.sound.MakeTrack;
 import org.wetside.app.times.AddTime;
 import org.wetside.app.times.AskTime;
 import org.wetside.app.times.ExportTimes;
@@ -239,6 +240,11 @@ public final class Wetside implements AutoCloseable {
   /** The cues of a process or a load. */
   public ShowCues showCues() {
     return new ShowCues(this::database);
+  }
+
+  /** Makes cue tracks. */
+  public MakeTrack makeTrack() {
+    return new MakeTrack();
   }
 
   /** Makes, changes and dissolves loads. */
