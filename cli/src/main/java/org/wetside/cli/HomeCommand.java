@@ -32,6 +32,11 @@ abstract class HomeCommand<V> extends ViewCommand<V> {
   /** The record that the server's JSON is read into. */
   abstract Class<V> view();
 
+  /** Asks the server; empty when it is gone. */
+  Optional<V> answerThere(ServerCall server) {
+    return server.ask(request(), view());
+  }
+
   /** Whether the command changes the data; one that only reads may run beside another process. */
   boolean writes() {
     return false;
@@ -46,7 +51,7 @@ abstract class HomeCommand<V> extends ViewCommand<V> {
     Home home = home();
     Optional<ServerAddress> server = ServerAddress.read(home);
     if (server.isPresent()) {
-      Optional<V> answer = new ServerCall(server.get()).ask(request(), view());
+      Optional<V> answer = answerThere(new ServerCall(server.get()));
       if (answer.isPresent()) {
         return answer.get();
       }

@@ -9,6 +9,7 @@ import java.net.HttpURLConnection;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.home.ServerAddress;
 import tools.jackson.databind.DeserializationFeature;
@@ -42,6 +43,32 @@ final class ServerCall {
    * @throws ServerRefusalException when the server refuses, with its sentence and exit code
    */
   <V> Optional<V> ask(ServerRequest request, Class<V> view) {
+    return asked(request, answer -> JSON.readValue(textOf(answer), view));
+  }
+
+  /**
+   * Hands on the bytes of the server's answer, unread.
+   *
+   * @return false when nothing listens there any more
+   * @throws ServerRefusalException when the server refuses
+   */
+  boolean copy(ServerRequest request, Consumer<InputStream> target) {
+    return asked(
+            request,
+            answer -> {
+              target.accept(answer);
+              return true;
+            })
+        .orElse(false);
+  }
+
+  /** What is made of an answer. */
+  @FunctionalInterface
+  private interface Reading<V> {
+    V of(InputStream answer) throws IOException;
+  }
+
+  private <V> Optional<V> asked(ServerRequest request, Reading<V> reading) {
     HttpURLConnection connection = null;
     try {
       connection = open(request);
@@ -49,7 +76,7 @@ final class ServerCall {
       if (status >= 400) {
         throw refusal(status, textOf(connection.getErrorStream()));
       }
-      return Optional.of(JSON.readValue(textOf(connection.getInputStream()), view));
+      return Optional.of(reading.of(connection.getInputStream()));
     } catch (ConnectException e) {
       return Optional.empty();
     } catch (IOException e) {

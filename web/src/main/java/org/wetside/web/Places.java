@@ -27,6 +27,7 @@ import org.wetside.web.shelf.MixRoutes;
 import org.wetside.web.shelf.ShelfRoutes;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
+import org.wetside.web.track.TrackRoutes;
 import org.wetside.web.voice.VoiceRoutes;
 
 /** Every place with its routes, one line each, in the order of the evening. */
@@ -54,6 +55,7 @@ final class Places {
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),
         new VoiceRoutes(),
+        new TrackRoutes(wetside),
         new MixingRoutes(wetside),
         new TimesRoutes(wetside),
         new TimesPageRoutes(wetside, pages),
