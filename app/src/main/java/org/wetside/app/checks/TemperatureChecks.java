@@ -58,9 +58,13 @@ final class TemperatureChecks {
         .reduce((earlier, later) -> later);
   }
 
-  /** Colour baths have bands of their own that need not lie within 3 K. */
+  /**
+   * Where a band is wider than the rule, as for the washes of colour film, the band alone counts.
+   */
   private static boolean isHeldWithOthers(Step step) {
-    return step.band().isEmpty() || step.kind().developing();
+    return step.band()
+        .map(band -> band.high().minus(band.low()).kelvins() <= 2 * APART_KELVINS)
+        .orElse(true);
   }
 
   private Check one(int step, Optional<Pour.Read> reading) {
