@@ -111,4 +111,41 @@ class EquipmentPagesTest {
                 .statusCode())
         .isEqualTo(404);
   }
+
+  @Test
+  void aTankHasItsOwnListForClosingIt() {
+    String page = "/equipment/tanks/Double/checks";
+    server.postForm("/equipment/tank", TANK);
+    assertThat(server.get("/equipment").body()).contains(page);
+    assertThat(server.get(page).body()).contains("Reel dry and whole", "* Lid locked");
+
+    server.postForm(page, "do=keep&checks=Spring+on+the+reel%0A*+Lid+screwed+home");
+    assertThat(server.get("/api/tanks/Double").body())
+        .contains(
+            "{\"id\":\"own-spring-on-the-reel\",\"text\":\"Spring on the reel\",\"always\":false}",
+            "\"text\":\"Lid screwed home\",\"always\":true");
+
+    String long81 = "x".repeat(81);
+    HttpResponse<String> refused = server.postForm(page, "do=keep&checks=" + long81);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains(long81, "1 to 80 characters");
+
+    server.postForm(page, "do=usual&checks=Spring");
+    assertThat(server.wetside().keepTankChecks().of("Double")).hasSize(6);
+    assertThat(server.get("/equipment/tanks/Triple/checks").statusCode()).isEqualTo(404);
+  }
+
+  @Test
+  void onlyTheListIsSaidOverHttp() {
+    server.postForm("/equipment/tank", TANK);
+    HttpResponse<String> put =
+        server.send(
+            HttpRequest.newBuilder(server.at("/api/tanks/Double"))
+                .header("Content-Type", "application/json")
+                .PUT(
+                    HttpRequest.BodyPublishers.ofString(
+                        "{\"checks\":[{\"text\":\"Lid\",\"always\":true}]}"))
+                .build());
+    assertThat(put.body()).contains("\"holdsMl\":650.0", "\"id\":\"own-lid\"");
+  }
 }

@@ -127,6 +127,12 @@ class ShelfPagesTest {
     HttpResponse<String> taken =
         server.postJson("/api/bottles/F/book", "{\"takeMl\":30,\"note\":\"spilled\"}");
     assertThat(taken.body()).contains("\"leftMl\":970.0");
+    assertThat(server.postJson("/api/bottles/F/book", "{\"test\":\"clip\",\"passed\":true}").body())
+        .contains("\"what\":\"clip test passed\"", "\"leftMl\":970.0");
+    assertThat(server.postJson("/api/bottles/F/book", "{\"test\":\"clip\"}").body())
+        .contains("say passed: true or false");
+    server.postForm("/shelf/F/failed", "test=clip+test&testNote=slow");
+    assertThat(server.get("/shelf/F").body()).contains("clip test failed", "slow");
     HttpResponse<String> nothing = server.postJson("/api/bottles/F/book", "{}");
     assertThat(nothing.statusCode()).isEqualTo(400);
     assertThat(nothing.body()).contains("takeMl, topUpMl, correctToMl, openedOn or test");
