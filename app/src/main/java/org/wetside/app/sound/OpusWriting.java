@@ -13,11 +13,10 @@ import java.util.Arrays;
  * it repeats is written without asking it again.
  */
 final class OpusWriting {
-  private static final int FRAME_MILLISECONDS = 20;
-  private static final int FRAME = Sampling.RATE * FRAME_MILLISECONDS / 1000;
+  private static final int FRAME = OpusPackets.FRAME;
 
-  /** After so many silent frames the encoder has nothing left of what was before. */
-  private static final int AT_REST = 25;
+  /** After so many silent frames with equal packets nothing is left of what was before. */
+  private static final int AT_REST = 3;
 
   private static final int BITS_PER_SECOND = 40_000;
   private static final int COMPLEXITY = 5;
@@ -28,7 +27,7 @@ final class OpusWriting {
   private final OggWriter ogg = new OggWriter(SERIAL);
   private final byte[] room = new byte[LONGEST_PACKET];
   private byte[] last = {};
-  private int silent;
+  private int equal;
 
   OpusWriting(CueTrack track) {
     this.track = track;
@@ -41,10 +40,10 @@ final class OpusWriting {
       encoder.setBitrate(BITS_PER_SECOND);
       encoder.setUseVBR(true);
       encoder.setComplexity(COMPLEXITY);
-      int skip = encoder.getLookahead() * OpusFile.PER_SAMPLE;
+      int skip = encoder.getLookahead() * OpusPackets.PER_SAMPLE;
       headers(skip);
-      long end = skip + track.samples() * OpusFile.PER_SAMPLE;
-      int perFrame = FRAME * OpusFile.PER_SAMPLE;
+      long end = skip + track.samples() * OpusPackets.PER_SAMPLE;
+      int perFrame = FRAME * OpusPackets.PER_SAMPLE;
       long frames = (end + perFrame - 1) / perFrame;
       for (long frame = 0; frame < frames; frame++) {
         ogg.packet(packet(encoder, frame), Math.min(end, (frame + 1) * perFrame));
@@ -57,13 +56,17 @@ final class OpusWriting {
   }
 
   private byte[] packet(OpusEncoder encoder, long frame) throws OpusException {
-    silent = track.isSilent(frame * FRAME, FRAME) ? silent + 1 : 0;
-    if (silent <= AT_REST) {
-      short[] samples = track.read(frame * FRAME, FRAME);
-      int length = encoder.encode(samples, 0, FRAME, room, 0, room.length);
-      last = Arrays.copyOf(room, length);
+    if (!track.isSilent(frame * FRAME, FRAME)) {
+      equal = 0;
+    } else if (equal >= AT_REST) {
+      return last;
     }
-    return last;
+    short[] samples = track.read(frame * FRAME, FRAME);
+    int length = encoder.encode(samples, 0, FRAME, room, 0, room.length);
+    byte[] packet = Arrays.copyOf(room, length);
+    equal = Arrays.equals(packet, last) ? equal + 1 : 0;
+    last = packet;
+    return packet;
   }
 
   /** RFC 7845, 5.1 and 5.2. */

@@ -64,7 +64,7 @@ final class Score {
     }
     long words = at[index] + cue.tone().milliseconds() + Sounds.WORDS_AFTER_MILLISECONDS;
     List<String> clips = SpokenWords.english().say(cue.saying()).clips();
-    long spoken = clips.stream().mapToLong(clip -> voice.clip(clip).milliseconds()).sum();
+    long spoken = clips.stream().mapToLong(voice::milliseconds).sum();
     long until = index + 1 < at.length ? at[index + 1] - CLEAR_BEFORE_NEXT : Long.MAX_VALUE;
     long end = Math.max(at[index] + cue.tone().milliseconds(), Math.min(words + spoken, until));
     score.add(new Sounding(at[index], cue.tone(), Sounds.LOUD, clips, words, end));

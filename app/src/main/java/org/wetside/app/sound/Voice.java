@@ -1,7 +1,9 @@
 package org.wetside.app.sound;
 
 import java.lang.ref.SoftReference;
-import java.util.Optional;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.wetside.reference.SpokenWords;
 import org.wetside.reference.VoiceClips;
@@ -11,14 +13,15 @@ final class Voice {
   private static @Nullable SoftReference<Voice> english;
 
   private final VoiceClips clips;
-  private final short[] recording;
+  private final OpusPackets recording;
+  private final Map<String, short[]> decoded = new ConcurrentHashMap<>();
 
   private Voice(VoiceClips clips) {
     this.clips = clips;
-    recording = OpusFile.decode(clips.sound());
+    recording = OpusPackets.read(clips.sound());
   }
 
-  /** Decoded when first asked for, and given up when memory is short. */
+  /** Read when first asked for, and given up when memory is short. */
   static synchronized Voice english() {
     Voice known = english == null ? null : english.get();
     if (known == null) {
@@ -28,21 +31,9 @@ final class Voice {
     return known;
   }
 
-  /**
-   * Where a clip lies in the recording.
-   *
-   * @param from in samples
-   * @param milliseconds how long it is; 0 for a clip that was never spoken
-   */
-  record Clip(int from, long milliseconds) {}
-
-  /** That clip; nothing of a clip that was never spoken, as on the page. */
-  Clip clip(String name) {
-    Optional<VoiceClips.Place> place = clips.find(name);
-    return place
-        .map(
-            one -> new Clip((int) Sampling.samples(one.from().toMillis()), one.length().toMillis()))
-        .orElseGet(() -> new Clip(0, 0));
+  /** How long a clip is, ms; 0 for one that was never spoken, as on the page. */
+  long milliseconds(String clip) {
+    return clips.find(clip).map(place -> place.length().toMillis()).orElse(0L);
   }
 
   /**
@@ -53,15 +44,24 @@ final class Voice {
   void add(Sounding sounding, long origin, float[] block) {
     long at = Sampling.samples(sounding.wordsAt()) - origin;
     long until = Sampling.samples(sounding.endsAt()) - origin;
-    for (String name : sounding.clips()) {
-      Clip clip = clip(name);
-      long length = Sampling.samples(clip.milliseconds());
+    for (String clip : sounding.clips()) {
+      long length = Sampling.samples(milliseconds(clip));
+      int first = (int) Math.max(0, Math.min(at, block.length));
       int last = (int) Math.min(block.length, Math.min(until, at + length));
-      for (int i = (int) Math.max(0, Math.min(at, block.length)); i < last; i++) {
-        int sample = clip.from() + (int) (i - at);
-        block[i] += sample < recording.length ? recording[sample] / (float) Sampling.FULL : 0;
+      if (first < last) {
+        short[] samples = decoded.computeIfAbsent(clip, this::decode);
+        for (int i = first; i < last; i++) {
+          block[i] += samples[(int) (i - at)] / (float) Sampling.FULL;
+        }
       }
       at += length;
     }
+  }
+
+  private short[] decode(String clip) {
+    VoiceClips.Place place = clips.find(clip).orElseThrow();
+    int count = (int) Sampling.samples(place.length().toMillis());
+    int from = (int) Sampling.samples(place.from().toMillis());
+    return Arrays.copyOf(recording.decode(from, count), count);
   }
 }
