@@ -8,6 +8,7 @@ import java.util.List;
 /** The cues along a timeline, in the order in which they are due. */
 public final class CueSheet {
   private static final Duration FIRST_READY = Duration.ofSeconds(30);
+  private static final Duration AFTER_FULL = Duration.ofSeconds(4);
   private static final Duration FIRST_CAP = Duration.ofSeconds(5);
 
   private CueSheet() {}
@@ -66,12 +67,20 @@ public final class CueSheet {
     return cues.cues();
   }
 
-  /** 20 s before the drain, moved behind a bout of agitation that would be going on then. */
+  /**
+   * 20 s before the drain, never at the moment at which the tank is full, which has a cue of its
+   * own: two tones at once are neither. Moved behind a bout of agitation that would be going on
+   * then.
+   */
   private static Duration readyMoment(PlacedStep now) {
     Duration untilDrain = now.drain().minus(now.full());
     Duration wanted = untilDrain.minusSeconds(20);
-    if (wanted.isNegative()) {
-      wanted = Duration.ZERO;
+    Duration earliest = untilDrain.dividedBy(2);
+    if (earliest.compareTo(AFTER_FULL) > 0) {
+      earliest = AFTER_FULL;
+    }
+    if (wanted.compareTo(earliest) < 0) {
+      wanted = earliest;
     }
     for (Bout bout : Bouts.of(now.step().agitation(), untilDrain)) {
       boolean within = bout.inStep().compareTo(wanted) <= 0 && wanted.compareTo(bout.end()) < 0;

@@ -51,6 +51,14 @@ class CueSheetTest {
   }
 
   @Test
+  void noTwoCuesComeWithinASecondSoThatNoToneCoversAnother() {
+    for (int i = 1; i < ORDINARY.size(); i++) {
+      Duration apart = ORDINARY.get(i).at().minus(ORDINARY.get(i - 1).at());
+      assertThat(apart).as(ORDINARY.get(i).text()).isGreaterThanOrEqualTo(Duration.ofSeconds(1));
+    }
+  }
+
+  @Test
   void capOnlyIsSaidBeforeEveryPourUntilTheFilmIsFixed() {
     assertThat(ORDINARY.stream().filter(cue -> cue.act() == Act.CAP_ONLY).map(Cue::step))
         .containsExactly(0, 1, 2);
