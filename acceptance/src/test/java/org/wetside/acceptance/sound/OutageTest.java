@@ -84,7 +84,7 @@ class OutageTest {
                 event ->
                     event.what() instanceof Happening.Note note
                         && note.text().endsWith("every cue was told"));
-        everyCueOnce(cues, heard, left.toEpochMilli(), back.toEpochMilli());
+        everyCueOnce(cues, heard, left, back);
       }
     }
   }
@@ -105,7 +105,9 @@ class OutageTest {
         .toList();
   }
 
-  private static void everyCueOnce(List<Double> cues, List<Double> heard, double from, double to) {
+  private static void everyCueOnce(List<Double> cues, List<Double> heard, Instant left, Instant back) {
+    double from = (double) left.toEpochMilli();
+    double to = (double) back.toEpochMilli();
     List<Double> due = cues.stream().filter(at -> at > from && at < to).toList();
     assertThat(due).hasSizeGreaterThan(15);
     for (double cue : due) {
