@@ -1,6 +1,7 @@
 // The figures of the sheet: which tank and bath, how long of how long, what is reached, what is expected.
 
 import { hatchOf } from "./baths.js";
+import { celsiusAt, shareAt } from "./dose.js";
 import { byId, write } from "./elements.js";
 import { isOver, stepAt } from "./snapshot.js";
 import { clock, isoSpan, minute, moved, span } from "./times.js";
@@ -54,8 +55,15 @@ function showReached(run, step, at) {
   }
   const share = isOver(run) ? 1 : Math.min(1, Math.max(0, (at - step.fullAt) / (step.endAt - step.fullAt)));
   const done = run.steps.filter((s) => s.endAt <= at).length;
-  write(byId("reached"), isOver(run) ? `${done} of ${run.steps.length}` : `${Math.floor(share * 100)} %`);
-  write(byId("reached-of"), isOver(run) ? "baths" : "of its time");
+  const developed = isOver(run) ? null : shareAt(step, at);
+  write(byId("reached"), isOver(run) ? `${done} of ${run.steps.length}` : `${Math.floor((developed ?? share) * 100)} %`);
+  write(byId("reached-of"), isOver(run) ? "baths" : developed !== null ? `developed${notKnown(step)}` : step.developing ? "of its time; not read yet" : "of its time");
+}
+
+/** What the temperatures outside the span of the developer's rate were worth, nobody knows. @param {Step} step */
+function notKnown(step) {
+  const seconds = step.dose?.notKnownSeconds ?? 0;
+  return seconds < 1 ? "" : `; dose not known for ${span(seconds * 1000)}`;
 }
 
 /** @param {Run} run @param {Step} step @param {number} at @param {number} wallShift */
@@ -81,7 +89,9 @@ function showExpected(run, step, at, wallShift) {
 function showTemperature(run, step, at) {
   const read = run.readings.filter((r) => r.step === step.index && r.at <= at + 1000);
   const last = read[read.length - 1];
-  write(byId("degrees"), last === undefined ? `– ${DEGREE_SIGN}` : `${degrees(last.correctedC)} ${DEGREE_SIGN}`);
-  write(byId("degrees-word"), last === undefined ? "not read yet" : `read ${minute(last.at)}`);
+  const now = last === undefined ? null : (celsiusAt(step, at) ?? last.correctedC);
+  write(byId("degrees"), now === null ? `– ${DEGREE_SIGN}` : `${degrees(now)} ${DEGREE_SIGN}`);
+  const drifted = last !== undefined && now !== null && Math.abs(now - last.correctedC) >= 0.05;
+  write(byId("degrees-word"), last === undefined ? "not read yet" : `${drifted ? "drifting, " : ""}read ${minute(last.at)}`);
   write(byId("degrees-what"), last === undefined ? "" : "bath, ");
 }

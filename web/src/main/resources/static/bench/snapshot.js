@@ -3,12 +3,16 @@
 /**
  * @typedef {{at: number, level: number}} Level
  * @typedef {{cue: string, at: number, seconds: number, count: number, counted: boolean, missed: boolean}} Bout
+ * @typedef {{
+ *   betaPerK: number, standing: string, source: string, notKnownSeconds: number, movedByLastReadingSeconds: number,
+ *   reached: {at: number, share: number}[], temperatures: {at: number, celsius: number, read: boolean}[]
+ * }} Dose
  * @typedef {{beginAt: number, fullAt: number, drainAt: number, endAt: number}} Moments
  * @typedef {{
  *   index: number, kind: string, word: string, bottle: string | null, water: boolean, wet: boolean,
  *   developing: boolean, light: string, lidStaysOn: boolean, seconds: number, plannedSeconds: number,
  *   lengthenToSeconds: number | null, temperatureLowC: number | null, temperatureHighC: number | null,
- *   planned: Moments | null, fill: Level[], agitation: Bout[], done: boolean, mayWaitBefore: boolean, waitAsked: boolean
+ *   planned: Moments | null, fill: Level[], agitation: Bout[], done: boolean, mayWaitBefore: boolean, waitAsked: boolean, dose: Dose | null
  * } & Moments} Step
  * @typedef {{hertz: number, milliseconds: number}} Note
  * @typedef {{

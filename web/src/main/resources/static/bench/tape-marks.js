@@ -121,10 +121,13 @@ function temperature({ run, geometry }, x) {
       marks.push(svg("rect", { class: "aim", x: x(step.beginAt), y: geometry.bandTop, width: x(step.endAt) - x(step.beginAt), height: BAND_HEIGHT }));
     }
     if (read.length > 0) {
-      const line = read.map((r) => `${x(r.at).toFixed(1)} ${y(r.correctedC).toFixed(1)}`).join("L");
       const last = read[read.length - 1];
-      marks.push(svg("path", { class: "pen", d: `M${line}` }));
-      marks.push(svg("path", { class: "pen guess", d: `M${x(last.at).toFixed(1)} ${y(last.correctedC).toFixed(1)}H${x(step.drainAt).toFixed(1)}` }));
+      const curve = step.dose?.temperatures ?? [];
+      const known = curve.length > 0 ? curve.map((p) => ({ at: p.at, celsius: p.celsius })) : read.map((r) => ({ at: r.at, celsius: r.correctedC }));
+      const path = (/** @type {{at: number, celsius: number}[]} */ points) => points.map((p) => `${x(p.at).toFixed(1)} ${y(p.celsius).toFixed(1)}`).join("L");
+      const expected = known.filter((p) => p.at >= last.at);
+      marks.push(svg("path", { class: "pen", d: `M${path(known.filter((p) => p.at <= last.at))}` }));
+      marks.push(svg("path", { class: "pen guess", d: expected.length > 1 ? `M${path(expected)}` : `M${x(last.at).toFixed(1)} ${y(last.correctedC).toFixed(1)}H${x(step.drainAt).toFixed(1)}` }));
       for (const r of read) {
         marks.push(svg("circle", { class: "dot", cx: x(r.at), cy: y(r.correctedC), r: 7 }));
         marks.push(svg("text", { class: "t-small", x: x(r.at) - 12, y: geometry.top - 8, "text-anchor": "end" }, degrees(r.correctedC)));

@@ -38,6 +38,7 @@ import org.wetside.app.shelf.KeepMinimum;
 import org.wetside.app.shelf.ListBottles;
 import org.wetside.app.sound.MakeTrack;
 import org.wetside.app.times.AddTime;
+import org.wetside.app.times.AskRate;
 import org.wetside.app.times.AskTime;
 import org.wetside.app.times.ExportTimes;
 import org.wetside.app.times.FindFilm;
@@ -171,6 +172,11 @@ public final class Wetside implements AutoCloseable {
   /** Finds a development time to believe. */
   public AskTime askTime() {
     return new AskTime(this::database);
+  }
+
+  /** Finds how fast a developer works at other temperatures. */
+  public AskRate askRate() {
+    return new AskRate(this::database);
   }
 
   /** Keeps one line from a leaflet. */

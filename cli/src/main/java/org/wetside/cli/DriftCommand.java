@@ -5,10 +5,15 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.Wetside;
 import org.wetside.app.mixing.DriftReadings;
 import org.wetside.app.mixing.PredictDrift;
+import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.TimeSpan;
+import org.wetside.web.bench.RunDrift;
 import org.wetside.web.mixing.DriftQuery;
 import org.wetside.web.mixing.DriftView;
 import picocli.CommandLine.Command;
@@ -19,11 +24,24 @@ import picocli.CommandLine.Option;
     name = "drift",
     description = {
       "Say where a bath left alone is going.",
-      "The readings are a CSV with the header elapsed,temp and lines such as 10:00,19.6C."
+      "The readings are a CSV with the header elapsed,temp and lines such as 10:00,19.6C,",
+      "or those that the record of a run holds."
     })
-final class DriftCommand extends ViewCommand<DriftView> {
-  @Option(names = "--readings", paramLabel = "FILE", required = true, description = "the readings")
+final class DriftCommand extends HomeCommand<DriftView> {
+  @Option(names = "--readings", paramLabel = "FILE", description = "the readings")
   @Nullable Path readings;
+
+  @Option(
+      names = "--run",
+      paramLabel = "N",
+      description = "number of a run whose readings they are")
+  @Nullable Long run;
+
+  @Option(
+      names = "--step",
+      paramLabel = "INDEX",
+      description = "which bath of that run, from 0 (its developer)")
+  @Nullable String step;
 
   @Option(
       names = "--room",
@@ -50,14 +68,58 @@ final class DriftCommand extends ViewCommand<DriftView> {
   @Nullable String ahead;
 
   @Override
-  DriftView answer() {
-    DriftQuery query = new DriftQuery(room, aim, within, from, to, ahead);
-    return DriftView.of(new PredictDrift().answer(query.question(DriftReadings.parse(text()))));
+  Optional<DriftView> answerAnywhere() {
+    if ((readings == null) == (run == null)) {
+      throw new BadValueException(
+          "readings",
+          readings == null ? "not said" : "said twice",
+          "give --readings FILE or --run N, one of the two");
+    }
+    return readings == null
+        ? Optional.empty()
+        : Optional.of(
+            DriftView.of(new PredictDrift().answer(query().question(DriftReadings.parse(text())))));
+  }
+
+  @Override
+  DriftView answerHere(Wetside wetside) {
+    return RunDrift.of(wetside.bench().look(number()), step, query());
+  }
+
+  @Override
+  ServerRequest request() {
+    return ServerRequest.get("/api/runs/" + number() + "/drift")
+        .with("step", step)
+        .with("room", room)
+        .with("aim", aim)
+        .with("within", within)
+        .with("from", from)
+        .with("to", to)
+        .with("ahead", ahead);
+  }
+
+  @Override
+  Class<DriftView> view() {
+    return DriftView.class;
+  }
+
+  /** Looking at a run that goes on writes what is due in it. */
+  @Override
+  boolean writes() {
+    return run != null;
+  }
+
+  private long number() {
+    return Objects.requireNonNull(run, "--run");
+  }
+
+  private DriftQuery query() {
+    return new DriftQuery(room, aim, within, from, to, ahead);
   }
 
   private String text() {
     if (readings == null) {
-      throw new IllegalStateException("picocli asks for --readings");
+      throw new IllegalStateException("--readings is not there");
     }
     try {
       return Files.readString(readings);

@@ -7,7 +7,10 @@ import java.util.Optional;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.process.Step;
 import org.wetside.core.quantity.Dilution;
+import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.TemperatureRange;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.run.DoseBasis;
 import org.wetside.core.run.Phase;
 import org.wetside.core.run.RollInTank;
 import org.wetside.core.run.RunCard;
@@ -15,6 +18,7 @@ import org.wetside.core.run.RunEvent;
 import org.wetside.core.run.RunPlan;
 import org.wetside.core.run.RunState;
 import org.wetside.core.source.Standing;
+import org.wetside.core.thermal.DevelopmentRate;
 
 /**
  * The runs: what was planned, which never changes, and the events, which are only ever added. The
@@ -210,7 +214,46 @@ public final class Runs {
 
   /** The state: the fold over what was stored. */
   public RunState state(long run, List<String> checks) {
-    return RunState.replay(new RunPlan(steps(run), checks), events(run));
+    return RunState.replay(new RunPlan(steps(run), checks, dose(run)), events(run));
+  }
+
+  /** Keeps what the development dose of a run is reckoned from. */
+  public void keepDose(long run, DoseBasis basis) {
+    DevelopmentRate rate = basis.rate();
+    session.change(
+        "UPDATE run SET rate_beta_per_k = ?, rate_reference_c = ?, rate_low_c = ?, rate_high_c = ?,"
+            + " rate_standing = ?, rate_source = ?, room_c = ?, tank_j_per_k = ? WHERE id = ?",
+        rate.betaPerKelvin(),
+        rate.reference(),
+        rate.span().low(),
+        rate.span().high(),
+        rate.standing().word(),
+        rate.source(),
+        basis.room(),
+        basis.tankJoulesPerKelvin(),
+        run);
+  }
+
+  private Optional<DoseBasis> dose(long run) {
+    return session.first(
+        "SELECT * FROM run WHERE id = ? AND rate_beta_per_k IS NOT NULL", Runs::basis, run);
+  }
+
+  private static DoseBasis basis(Row row) {
+    TemperatureRange span =
+        new TemperatureRange(
+            Temperature.ofCelsius(row.number("rate_low_c")),
+            Temperature.ofCelsius(row.number("rate_high_c")));
+    return new DoseBasis(
+        new DevelopmentRate(
+            row.number("rate_beta_per_k"),
+            Temperature.ofCelsius(row.number("rate_reference_c")),
+            span,
+            Standing.fromWord(row.text("rate_standing")),
+            row.text("rate_source")),
+        row.maybeTemperature("room_c"),
+        row.number("tank_j_per_k"),
+        row.maybeVolume("volume_ml"));
   }
 
   /** Leaves a sign of life, so that the length of an outage is known after it. */

@@ -24,7 +24,8 @@ final class Schema {
           "V4__shelf.sql",
           "V5__process.sql",
           "V6__screens.sql",
-          "V7__checks.sql");
+          "V7__checks.sql",
+          "V9__dose.sql");
 
   private Schema() {}
 

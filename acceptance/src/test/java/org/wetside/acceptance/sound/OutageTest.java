@@ -105,7 +105,8 @@ class OutageTest {
         .toList();
   }
 
-  private static void everyCueOnce(List<Double> cues, List<Double> heard, Instant left, Instant back) {
+  private static void everyCueOnce(
+      List<Double> cues, List<Double> heard, Instant left, Instant back) {
     double from = (double) left.toEpochMilli();
     double to = (double) back.toEpochMilli();
     List<Double> due = cues.stream().filter(at -> at > from && at < to).toList();

@@ -8,13 +8,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.app.CannotDoException;
+import org.wetside.app.plan.KeepTonight;
 import org.wetside.app.process.FindProcess;
+import org.wetside.app.times.AskRate;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.LoadState;
+import org.wetside.core.plan.Recipe;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.process.FilmProcess;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.run.DoseBasis;
 import org.wetside.core.run.Hands;
 import org.wetside.core.run.RollInTank;
 import org.wetside.core.run.RunCard;
@@ -54,7 +59,8 @@ public final class StartRun {
    */
   public BenchSnapshot of(long load) {
     Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-    long run = database.get().inTransaction(session -> open(session, load, now));
+    Optional<DoseBasis> dose = dose(load);
+    long run = database.get().inTransaction(session -> open(session, load, now, dose));
     return bench.opened(run);
   }
 
@@ -70,7 +76,7 @@ public final class StartRun {
                         .toList());
   }
 
-  private static long open(Session session, long id, Instant now) {
+  private static long open(Session session, long id, Instant now, Optional<DoseBasis> dose) {
     Load load =
         new Loads(session)
             .find(id)
@@ -106,10 +112,35 @@ public final class StartRun {
             Optional.of(load.fill()),
             now);
     long run = new Runs(session).add(card, steps.steps(), taken).id();
+    dose.ifPresent(basis -> new Runs(session).keepDose(run, basis));
     new Tanks(session)
         .find(load.tank())
         .ifPresent(tank -> new Runs(session).describeTank(run, tank.described()));
     return run;
+  }
+
+  /** What a reading of the developer will be reckoned by, for the first film of the load. */
+  private Optional<DoseBasis> dose(long id) {
+    Optional<Load> load = database.get().read(session -> new Loads(session).find(id));
+    Optional<Roll> first =
+        load.flatMap(
+            known ->
+                database.get().read(session -> new Rolls(session).find(known.numbers().get(0))));
+    if (load.isEmpty() || first.isEmpty()) {
+      return Optional.empty();
+    }
+    Recipe recipe = load.get().recipe();
+    Optional<Temperature> kitchen = new KeepTonight(database).now().kitchen();
+    return new AskRate(database)
+        .around(
+            first.get().described().film(),
+            recipe.developer(),
+            recipe.dilution(),
+            recipe.temperature())
+        .map(
+            rate ->
+                new DoseBasis(
+                    rate, kitchen, DoseBasis.USUAL_TANK_J_PER_K, Optional.of(load.get().fill())));
   }
 
   private static List<RollInTank> rolls(Session session, Load load) {

@@ -36,16 +36,40 @@ final class Effect {
     }
     Effect effect = new Effect(before, event);
     effect.apply();
+    return dosed(
+        new RunState(
+            before.plan(),
+            effect.phase,
+            effect.current,
+            effect.steps,
+            effect.waitBefore,
+            effect.endedAt,
+            before.appended(event),
+            before.notedBecause(),
+            before.takenBack()));
+  }
+
+  /** The same with every developer that is still to be drained lasting as long as its dose asks. */
+  private static RunState dosed(RunState state) {
+    if (state.plan().dose().isEmpty() || state.phase().over()) {
+      return state;
+    }
+    List<StepMarks> steps = new ArrayList<>(state.steps());
+    for (int i = Math.max(0, state.current()); i < steps.size(); i++) {
+      if (steps.get(i).drain().isEmpty()) {
+        steps.set(i, steps.get(i).withDosed(RunDose.lasts(state, i, List.of())));
+      }
+    }
     return new RunState(
-        before.plan(),
-        effect.phase,
-        effect.current,
-        effect.steps,
-        effect.waitBefore,
-        effect.endedAt,
-        before.appended(event),
-        before.notedBecause(),
-        before.takenBack());
+        state.plan(),
+        state.phase(),
+        state.current(),
+        steps,
+        state.waitBefore(),
+        state.endedAt(),
+        state.events(),
+        state.notedBecause(),
+        state.takenBack());
   }
 
   private void apply() {

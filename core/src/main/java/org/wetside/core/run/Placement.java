@@ -71,8 +71,9 @@ public record Placement(Instant start, List<Moments> steps) {
     Step step = state.plan().step(index);
     Duration asChanged =
         step.duration().orElse(Duration.ZERO).plus(state.steps().get(index).extra());
+    Duration lasts = state.steps().get(index).dosed().orElse(asChanged);
     boolean waitingHere = state.phase() == Phase.WAITING && index == state.current();
-    return waitingHere ? step.lengthenTo().orElse(asChanged) : asChanged;
+    return waitingHere ? step.lengthenTo().orElse(lasts) : lasts;
   }
 
   /** The same as offsets from the first pour, for the cues. */

@@ -1,6 +1,8 @@
 package org.wetside.core.run;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.TemperatureDifference;
 import org.wetside.core.quantity.TemperatureRange;
@@ -9,6 +11,7 @@ import org.wetside.core.quantity.TemperatureRange;
 final class ReadingRules {
   private static final TemperatureRange POSSIBLE =
       new TemperatureRange(Temperature.ofCelsius(-5), Temperature.ofCelsius(60));
+  private static final int MOST_MOVED_PERCENT = 15;
   private static final TemperatureDifference SURPRISING = TemperatureDifference.ofKelvins(5);
 
   private ReadingRules() {}
@@ -24,6 +27,10 @@ final class ReadingRules {
     if (reading.confirmed()) {
       return new Outcome.Applied();
     }
+    Outcome moves = movesFar(state, event);
+    if (moves instanceof Outcome.Asks) {
+      return moves;
+    }
     List<RunEvent> events = state.applied();
     for (int i = events.size() - 1; i >= 0; i--) {
       RunEvent earlier = events.get(i);
@@ -32,6 +39,27 @@ final class ReadingRules {
       }
     }
     return new Outcome.Applied();
+  }
+
+  /** One reading moves the end of a developer a little; more than that was perhaps read wrong. */
+  private static Outcome movesFar(RunState state, RunEvent event) {
+    Optional<Duration> moved = RunDose.lasts(state, event.step(), List.of(event));
+    boolean done = state.steps().get(event.step()).drain().isPresent();
+    if (moved.isEmpty() || done) {
+      return new Outcome.Applied();
+    }
+    Duration planned = state.plan().step(event.step()).duration().orElse(Duration.ZERO);
+    Duration by = moved.get().minus(Placement.lasts(state, event.step()));
+    boolean far = by.abs().compareTo(planned.multipliedBy(MOST_MOVED_PERCENT).dividedBy(100)) > 0;
+    return far
+        ? new Outcome.Asks(
+            "This reading moves the end by "
+                + (by.isNegative() ? "-" : "+")
+                + Spoken.clock(by.abs())
+                + ", more than "
+                + MOST_MOVED_PERCENT
+                + " % of the development. Keep it?")
+        : new Outcome.Applied();
   }
 
   private static Outcome surprising(Happening.ReadingTaken now, Happening.ReadingTaken last) {

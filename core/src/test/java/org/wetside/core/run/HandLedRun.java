@@ -29,9 +29,17 @@ final class HandLedRun {
   static final int FIXER = 2;
   static final int WASH = 3;
 
-  private RunState state = RunState.ready(new RunPlan(steps(), List.of("lid-locked")));
+  private RunState state;
   private Instant now = START;
   private int sent;
+
+  HandLedRun() {
+    this(Optional.empty());
+  }
+
+  HandLedRun(Optional<DoseBasis> dose) {
+    state = RunState.ready(new RunPlan(steps(), List.of("lid-locked"), dose));
+  }
 
   RunState state() {
     return state;
@@ -51,7 +59,11 @@ final class HandLedRun {
 
   /** The first pour begins, with everything ticked. */
   static HandLedRun begun() {
-    HandLedRun run = new HandLedRun();
+    return begun(Optional.empty());
+  }
+
+  static HandLedRun begun(Optional<DoseBasis> dose) {
+    HandLedRun run = new HandLedRun(dose);
     assertThat(run.send(DEVELOPER, new Happening.Started(List.of("lid-locked"), false)))
         .isEqualTo(new Outcome.Applied());
     return run;

@@ -5,6 +5,7 @@ import java.util.List;
 import org.wetside.app.bench.BenchSnapshot;
 import org.wetside.core.run.EventKind;
 import org.wetside.core.run.Phase;
+import org.wetside.core.run.RunDose;
 import org.wetside.core.run.RunEvent;
 
 /** Why the end stands elsewhere than planned. */
@@ -34,6 +35,10 @@ final class MovedWords {
       }
       if (kind == EventKind.MISHAP) {
         return "the new time";
+      }
+      if (kind == EventKind.READING_TAKEN
+          && !RunDose.movedByLast(at.state(), event.step()).isZero()) {
+        return "the last reading";
       }
       if (kind == EventKind.STEP_BEGUN || kind == EventKind.STEP_DRAINED) {
         return "the last press";

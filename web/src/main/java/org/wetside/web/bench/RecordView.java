@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.bench.BenchSnapshot;
+import org.wetside.app.times.AskRate;
 import org.wetside.core.process.Step;
 import org.wetside.core.quantity.TimeSpan;
 import org.wetside.core.quantity.Volume;
@@ -39,6 +40,7 @@ public record RecordView(
     List<GapView> gaps,
     List<String> hang,
     @Nullable String doNotTouchUntil,
+    @Nullable DoseReachedView dose,
     List<EventView> events) {
 
   /** A step, planned and actual. */
@@ -55,7 +57,7 @@ public record RecordView(
       String word, @Nullable String bottle, @Nullable Double volumeMl, String wentTo) {}
 
   /** The record as it stands; complete when the run is over. */
-  public static RecordView of(BenchSnapshot at) {
+  public static RecordView of(BenchSnapshot at, AskRate printed) {
     AfterView after = AfterView.of(at);
     return new RecordView(
         at.card().id(),
@@ -81,6 +83,7 @@ public record RecordView(
         GapView.all(at),
         after == null ? List.of() : after.hang(),
         after == null ? null : after.doNotTouchUntil(),
+        DoseReachedView.of(at, printed),
         EventView.all(at));
   }
 

@@ -18,6 +18,9 @@ import org.wetside.web.Routes;
 import org.wetside.web.api.Json;
 import org.wetside.web.api.Problem;
 import org.wetside.web.contract.Operation;
+import org.wetside.web.contract.Query;
+import org.wetside.web.mixing.DriftQuery;
+import org.wetside.web.mixing.DriftView;
 
 /** The interface of the runs: {@code /api/runs…} and {@code /api/now}. */
 public final class RunRoutes implements Routes {
@@ -52,7 +55,20 @@ public final class RunRoutes implements Routes {
             .answers(SnapshotView.class, ctx -> look(run(ctx))));
     routes.addEndpoint(
         Operation.get(ONE + "/record", "Everything that happened in a run")
-            .answers(RecordView.class, ctx -> RecordView.of(wetside.bench().look(run(ctx)))));
+            .answers(
+                RecordView.class,
+                ctx -> RecordView.of(wetside.bench().look(run(ctx)), wetside.askRate())));
+    routes.addEndpoint(
+        Operation.get(ONE + "/drift", "Where a bath of a run was going, by its readings")
+            .query("step", "index of the step; the developer when it is not said")
+            .query(DriftQuery.class)
+            .answers(
+                DriftView.class,
+                ctx ->
+                    RunDrift.of(
+                        wetside.bench().look(run(ctx)),
+                        ctx.queryParam("step"),
+                        Query.read(ctx, DriftQuery.class))));
     routes.addEndpoint(
         Operation.post(ONE + "/events", "Say what happened; the same id again changes nothing")
             .takes(EventBody.class)

@@ -52,7 +52,8 @@ public record StepView(
     List<LevelView> fill,
     List<BoutView> agitation,
     boolean mayWaitBefore,
-    boolean waitAsked) {
+    boolean waitAsked,
+    @Nullable DoseView dose) {
 
   /** Four moments. */
   public record MomentsView(String beginAt, String fullAt, String drainAt, String endAt) {
@@ -123,7 +124,8 @@ public record StepView(
         fill(step, moments),
         bouts(at, index, missed),
         at.state().mayWaitBefore(index),
-        at.state().waitBefore().contains(index));
+        at.state().waitBefore().contains(index),
+        DoseView.of(at, index));
   }
 
   private static @Nullable String how(Optional<Mark> mark) {
