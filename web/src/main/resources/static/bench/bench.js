@@ -240,6 +240,7 @@ class Bench {
     place.hidden = panel === null;
     byId("lower").hidden = panel !== null;
     place.replaceChildren(...(panel === null ? [] : [panel.body()]));
+    place.querySelector("[aria-current]")?.scrollIntoView({ block: "nearest" });
     this.keyboard.quick = new Set((panel?.keys ?? []).filter((key) => key.quick === true).map((key) => key.letter));
     this.sheet.focus({ preventScroll: true });
     this.draw();
