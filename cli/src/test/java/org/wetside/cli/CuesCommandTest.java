@@ -2,6 +2,8 @@ package org.wetside.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -90,6 +92,42 @@ class CuesCommandTest {
     } finally {
       ServerAddress.remove(new Home(home));
     }
+  }
+
+  @Test
+  void aTrackIsWrittenAloneAndThroughAServer(@TempDir Path folder) throws IOException {
+    for (String ending : List.of("opus", "wav")) {
+      Path alone = folder.resolve("alone." + ending);
+      Path served = folder.resolve("served." + ending);
+      Typed typed = type("small-tank", "--development", "9:00", "--track", alone.toString());
+      assertThat(typed.exitCode()).as(typed.err()).isZero();
+      assertThat(typed.out()).contains(alone.toString()).contains("the first pour at 0:32");
+      try (Wetside wetside = Wetside.open(home, Clock.systemUTC());
+          WebServer server =
+              WebServer.start(wetside, new WebOptions(0, false, Optional.of("secret")))) {
+        new ServerAddress("http://127.0.0.1:" + server.port(), "secret").write(new Home(home));
+        typed = type("small-tank", "--development", "9:00", "--track", served.toString());
+        assertThat(typed.exitCode()).as(typed.err()).isZero();
+      } finally {
+        ServerAddress.remove(new Home(home));
+      }
+      assertThat(served).hasSameBinaryContentAs(alone);
+    }
+  }
+
+  @Test
+  void aTrackReplacesNothingUnasked(@TempDir Path folder) throws IOException {
+    Path there = Files.writeString(folder.resolve("a.opus"), "precious");
+    assertRefused("--force", "small-tank", "--development", "9:00", "--track", there.toString());
+    assertThat(there).hasContent("precious");
+    assertRefused(".opus or .wav", "small-tank", "--development", "9:00", "--track", "a.mp3");
+    Path inTheWay = Files.createDirectory(folder.resolve("b.wav"));
+    assertRefused(
+        "not a folder", "small-tank", "--development", "9:00", "--track", inTheWay.toString());
+    String force = there.toString();
+    Typed typed = type("small-tank", "--development", "0:45", "--track", force, "--force");
+    assertThat(typed.exitCode()).as(typed.err()).isZero();
+    assertThat(Files.size(there)).isGreaterThan(1000);
   }
 
   private static List<Double> seconds(JsonNode view) {
