@@ -10,6 +10,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.home.ServerAddress;
 import tools.jackson.databind.DeserializationFeature;
@@ -62,13 +63,7 @@ final class ServerCall {
         .orElse(false);
   }
 
-  /** What is made of an answer. */
-  @FunctionalInterface
-  private interface Reading<V> {
-    V of(InputStream answer) throws IOException;
-  }
-
-  private <V> Optional<V> asked(ServerRequest request, Reading<V> reading) {
+  private <V> Optional<V> asked(ServerRequest request, Function<InputStream, V> reading) {
     HttpURLConnection connection = null;
     try {
       connection = open(request);
@@ -76,7 +71,7 @@ final class ServerCall {
       if (status >= 400) {
         throw refusal(status, textOf(connection.getErrorStream()));
       }
-      return Optional.of(reading.of(connection.getInputStream()));
+      return Optional.of(reading.apply(connection.getInputStream()));
     } catch (ConnectException e) {
       return Optional.empty();
     } catch (IOException e) {
@@ -118,12 +113,14 @@ final class ServerCall {
         problem.exitCode(), sentence == null ? "refused without a reason" : sentence);
   }
 
-  private static String textOf(@Nullable InputStream stream) throws IOException {
+  private static String textOf(@Nullable InputStream stream) {
     if (stream == null) {
       return "";
     }
     try (stream) {
       return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(new IOException("the server's answer broke off", e));
     }
   }
 }
