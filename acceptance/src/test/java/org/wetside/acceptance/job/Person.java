@@ -45,9 +45,6 @@ abstract class Person {
   static final class WithKeyboard extends Person {
     private static final int MOST_TABS = 80;
 
-    /** A form that was sent has left its page by then. */
-    private static final double SETTLED_MILLIS = 500;
-
     WithKeyboard(Page page) {
       super(page);
     }
@@ -68,9 +65,10 @@ abstract class Person {
     @Override
     void press(String words) {
       tabTo("el.tagName === 'BUTTON' && el.textContent.trim().startsWith('" + words + "')");
+      page.evaluate("window.pressedHere = true");
       page.keyboard().press("Enter");
-      page.waitForTimeout(SETTLED_MILLIS);
-      page.waitForLoadState();
+      page.waitForFunction(
+          "() => window.pressedHere === undefined && document.readyState === 'complete'");
     }
 
     private void tabTo(String wanted) {
