@@ -93,13 +93,16 @@ class EveryPageTest {
   @MethodSource("pages")
   void axeFindsNothingByDayAndNight(String path) {
     for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-      try (Page page = browsing.page(1280, 800, scheme)) {
-        page.navigate(at(path));
-        AxeResults results = new AxeBuilder(page).analyze();
-        assertThat(
-                results.getViolations().stream().map(rule -> rule.getId() + " " + rule.getNodes()))
-            .as(path + " " + scheme)
-            .isEmpty();
+      for (int width : List.of(320, 1366)) {
+        try (Page page = browsing.page(width, 800, scheme)) {
+          page.navigate(at(path));
+          AxeResults results = new AxeBuilder(page).analyze();
+          assertThat(
+                  results.getViolations().stream()
+                      .map(rule -> rule.getId() + " " + rule.getNodes()))
+              .as(path + " " + scheme + " " + width + " px")
+              .isEmpty();
+        }
       }
     }
   }
