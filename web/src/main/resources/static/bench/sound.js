@@ -7,6 +7,8 @@ import { clipsFor, piecesOf, readBook, readRecording } from "./voicebook.js";
 
 const AHEAD_MS = 65000;
 const FIXED_WITHIN_MS = 1000;
+const DRIFT_FIXED_WITHIN_MS = 5000;
+const SAME_PLAN_MS = 2;
 const FORGOTTEN_AFTER_MS = 5000;
 const WORTH_MOVING_MS = 4;
 const MEASURE_EVERY_MS = 900;
@@ -104,7 +106,9 @@ export class Sound {
     for (const [id, put] of this.placed) {
       const one = due.get(id);
       const mayMove = put.at - now > FIXED_WITHIN_MS;
-      const moved = one === undefined || Math.abs(startOf(one) - put.startsAt) * 1000 > WORTH_MOVING_MS;
+      // A busy page may be held up between taking a cue back and placing it anew: for a few milliseconds of drift that is not risked shortly before it.
+      const drifted = one !== undefined && put.at - now > DRIFT_FIXED_WITHIN_MS && Math.abs(startOf(one) - put.startsAt) * 1000 > WORTH_MOVING_MS;
+      const moved = one === undefined || Math.abs(one.at - put.at) > SAME_PLAN_MS || drifted;
       if (mayMove && moved) {
         put.stop();
         this.placed.delete(id);
