@@ -18,4 +18,5 @@ module org.wetside.core {
   exports org.wetside.core.bath;
   exports org.wetside.core.process;
   exports org.wetside.core.run;
+  exports org.wetside.core.hands;
 }

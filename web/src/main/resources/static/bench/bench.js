@@ -3,6 +3,7 @@
 import { actAt } from "./act.js";
 import { Answers } from "./answers.js";
 import { ServerClock } from "./clock.js";
+import { Companion } from "./companion.js";
 import { Deck } from "./deck.js";
 import { byId } from "./elements.js";
 import { showFigures } from "./figures.js";
@@ -65,13 +66,15 @@ class Bench {
     this.lostSince = null;
     this.toldSequence = -1;
     this.keptAt = 0;
-    this.link = new Link(run.run, {
-      snapshot: (fresh) => this.take(fresh),
-      asks: (event, question) => this.open(ask(this.face, question, () => this.link.post({ ...event, confirmed: true }))),
-      refused: (reason) => this.tell(`Not done. ${reason}`),
-      noted: (reason) => this.tell(`Noted, not applied: ${reason}`),
-      reach: (since) => this.reach(since),
-    });
+    const listener = {
+      snapshot: (/** @type {Run} */ fresh) => this.take(fresh),
+      asks: (/** @type {import("./outbox.js").Posted} */ event, /** @type {string} */ question) => this.open(ask(this.face, question, () => this.link.post({ ...event, confirmed: true }))),
+      refused: (/** @type {string} */ reason) => this.tell(`Not done. ${reason}`),
+      noted: (/** @type {string} */ reason) => this.tell(`Noted, not applied: ${reason}`),
+      reach: (/** @type {number | null} */ since) => this.reach(since),
+    };
+    this.link = new Link(run.run, listener);
+    this.companion = new Companion({ ...listener, noted: (reason) => this.tell(reason.charAt(0).toUpperCase() + reason.slice(1)) });
     this.face = this.faceForPanels();
   }
 
@@ -79,6 +82,10 @@ class Bench {
     this.sheet.hidden = false;
     byId("plain").hidden = true;
     document.addEventListener("pointerdown", () => this.lead.wake());
+    byId("other").addEventListener("click", () => {
+      this.changeTank();
+      byId("other").blur(); // Space goes on meaning the next step
+    });
     document.addEventListener("visibilitychange", () => this.draw());
     window.addEventListener("resize", () => this.draw());
     if (this.current.phase === "ready") {
@@ -110,8 +117,15 @@ class Bench {
 
   /** @param {Run} run */
   take(run) {
+    if (this.companion.take(run) || run.run !== this.current.run) {
+      return;
+    }
     if (run.sequence < this.current.sequence) {
       return;
+    }
+    const gaveWay = run.events.find((one) => one.kind === "lengthened" && one.screen === "conductor" && one.sequence > this.current.sequence);
+    if (gaveWay !== undefined) {
+      this.tell(gaveWay.words);
     }
     if (run.gaps.length > this.current.gaps.length) {
       this.link.toldSilent = null; // the server was away: it asks who led meanwhile
@@ -137,6 +151,18 @@ class Bench {
   loaded(felt) {
     this.answers.isLoaded(felt);
     goOn(this.face, this.answers);
+  }
+
+  /** The keys go to the other tank. */
+  changeTank() {
+    const other = this.companion.change(this.current, this.link);
+    if (other !== null) {
+      this.current = other.run;
+      this.link = other.link;
+      this.toldSequence = -1;
+      this.open(null);
+      this.lead.say(spokenPlace(this.face));
+    }
   }
 
   /** The run anew, after something beside it has changed. */
@@ -171,7 +197,8 @@ class Bench {
 
   /** What sounds, is said or flashes now; apart from drawing, so that it works unseen. */
   beat() {
-    this.lead.follow(this.current, this.clock.now());
+    this.companion.look(this.current.run, this.current.phase === "ready");
+    this.lead.follow(this.companion.both(this.current), this.clock.now());
     this.track.beat();
     if (performance.now() - this.keptAt > KEEP_EVERY_MS && !isOver(this.current)) {
       this.keptAt = performance.now();
@@ -189,7 +216,8 @@ class Bench {
     if (this.link.others.some((other) => !other.silent)) {
       return;
     }
-    for (const cue of cues.filter((one) => HANDS.has(one.act))) {
+    const own = this.current.cues.filter((one) => HANDS.has(one.act));
+    for (const cue of own.filter((one) => cues.some((gone) => gone.id === one.id || gone.id === `${this.current.run}:${one.id}`))) {
       this.post({ kind: "cue missed", step: cue.step, cue: cue.id });
     }
   }
@@ -208,6 +236,7 @@ class Bench {
     showStrip(stripOf({ lostSince: this.lostSince, kept: this.link.outbox.length, message: this.messageNow(), strips: run.strips, seen: this.seen, silent: this.lead.isSilent, deaf: this.link.others.filter((other) => other.silent).map((other) => other.screen), over: isOver(run) }));
     showTitle(act, run.tank, this.lead.isSilent && !isOver(run));
     this.tape.show(run, act, at, now - at);
+    this.companion.draw(now);
     this.deck.show(this.panel === null ? restingSlots(this.face, this.restingActions(), this.lead.pressed) : this.panel.slots());
     if (run.sequence !== this.toldSequence) {
       this.toldSequence = run.sequence;
@@ -267,7 +296,7 @@ class Bench {
   anywhere(letter) {
     const actions = this.face.actions;
     /** @type {Record<string, () => void>} */
-    const always = { N: actions.night, U: actions.undo };
+    const always = { N: actions.night, U: actions.undo, O: () => this.changeTank() };
     const press = always[letter];
     return press === undefined ? undefined : { label: letter, letter, press };
   }

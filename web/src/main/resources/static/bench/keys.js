@@ -9,6 +9,7 @@ export const MEANINGS = [
   ["W", "Where am I?"],
   ["R", "Reading"],
   ["M", "Mishap"],
+  ["O", "The other tank"],
   ["N", "Night or day"],
   ["S", "Sound"],
   ["C", "Change the run"],
@@ -26,7 +27,7 @@ export const CHOICES = [
   ["ArrowDown", "A little less"],
   ["ArrowRight", "More"],
   ["ArrowLeft", "Less"],
-  .../** @type {[string, string][]} */ ([..."1234567890ABEFGOPTZ"].map((letter) => [letter, `Choice ${letter}`])),
+  .../** @type {[string, string][]} */ ([..."1234567890ABEFGPTZ"].map((letter) => [letter, `Choice ${letter}`])),
 ];
 
 /** @typedef {{off: boolean, foot: string, bound: Record<string, string>}} Settings */

@@ -24,6 +24,7 @@ export class Link {
     /** @type {number | null} */
     this.lostSince = null;
     this.sending = false;
+    this.watching = 0;
     /** @type {EventSource | null} */
     this.stream = null;
     /** The other screens of this run, and whether they make no sound. @type {{screen: string, silent: boolean}[]} */
@@ -34,8 +35,14 @@ export class Link {
 
   open() {
     this.listen();
-    setInterval(() => this.watch(), AGAIN_MS);
+    this.watching = setInterval(() => this.watch(), AGAIN_MS);
     void this.deliver();
+  }
+
+  /** The run is over: nothing more is heard or sent. */
+  close() {
+    this.stream?.close();
+    clearInterval(this.watching);
   }
 
   listen() {

@@ -126,7 +126,10 @@ function temperature({ run, geometry }, x) {
       const known = curve.length > 0 ? curve.map((p) => ({ at: p.at, celsius: p.celsius })) : read.map((r) => ({ at: r.at, celsius: r.correctedC }));
       const path = (/** @type {{at: number, celsius: number}[]} */ points) => points.map((p) => `${x(p.at).toFixed(1)} ${y(p.celsius).toFixed(1)}`).join("L");
       const expected = known.filter((p) => p.at >= last.at);
-      marks.push(svg("path", { class: "pen", d: `M${path(known.filter((p) => p.at <= last.at))}` }));
+      marks.push(svg("path", { class: "pen", d: `M${path(known.filter((p) => p.at >= read[0].at && p.at <= last.at))}` }));
+      if (known[0] !== undefined && known[0].at < read[0].at) {
+        marks.push(svg("path", { class: "pen guess", d: `M${path(known.filter((p) => p.at <= read[0].at))}` }));
+      }
       marks.push(svg("path", { class: "pen guess", d: expected.length > 1 ? `M${path(expected)}` : `M${x(last.at).toFixed(1)} ${y(last.correctedC).toFixed(1)}H${x(step.drainAt).toFixed(1)}` }));
       for (const r of read) {
         marks.push(svg("circle", { class: "dot", cx: x(r.at), cy: y(r.correctedC), r: 7 }));

@@ -25,7 +25,7 @@ final class Schema {
           "V5__process.sql",
           "V6__screens.sql",
           "V7__checks.sql",
-          "V9__dose.sql");
+          "V8__dose.sql");
 
   private Schema() {}
 

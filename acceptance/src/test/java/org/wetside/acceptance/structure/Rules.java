@@ -25,6 +25,7 @@ final class Rules {
           List.of("bath"),
           List.of("process"),
           List.of("run"),
+          List.of("hands"),
           List.of("plan"));
 
   private Rules() {}

@@ -13,6 +13,7 @@ import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.wetside.app.checks.BeforePour;
+import org.wetside.core.hands.StartAdvice;
 import org.wetside.core.plan.LoadState;
 import org.wetside.core.run.Agenda;
 import org.wetside.core.run.EventKind;
@@ -150,6 +151,9 @@ public final class Bench implements AutoCloseable {
     if (outcome instanceof Outcome.Applied || outcome instanceof Outcome.Noted) {
       store(id, event, outcome);
       advance(id);
+      if (outcome instanceof Outcome.Applied && BothTanks.shifts(event.kind())) {
+        freeHands(id);
+      }
       tell(id);
     }
     rearm();
@@ -182,7 +186,8 @@ public final class Bench implements AutoCloseable {
       hands.remove(id);
       over.put(id, new RecentRuns.Left(run, known));
     }
-    return BenchSnapshot.of(run, known, before(run), now());
+    return BenchSnapshot.of(run, known, before(run), now())
+        .beside(BothTanks.nextClash(run, List.copyOf(live.values()), now()));
   }
 
   private BeforePour before(LiveRun run) {
@@ -294,6 +299,33 @@ public final class Bench implements AutoCloseable {
     if (untold.toldBy(id, since)) {
       write(id, new Outage.Missed(now(), currentStep(id), new Happening.Note(screen + LED)));
       tell(id);
+    }
+  }
+
+  /**
+   * When a run that is ready is best begun beside the others; empty when nothing else is going on.
+   *
+   * @throws NoSuchRunException when there is no such run
+   */
+  public Optional<StartAdvice> startAdvice(long id) {
+    LiveRun ready;
+    List<LiveRun> all;
+    synchronized (this) {
+      ready = hold(id);
+      all = List.copyOf(live.values());
+    }
+    // The search may take a second: the runs go on meanwhile.
+    return BothTanks.startOf(ready, all, now());
+  }
+
+  /** Keeps the hands free: what may last longer gives way, and the record says why. */
+  private void freeHands(long id) {
+    // What one run could not mend alone, the other may.
+    for (int pass = 0; pass < 2; pass++) {
+      for (BothTanks.GivesWay way : BothTanks.after(hold(id), List.copyOf(live.values()), now())) {
+        write(way.run(), new Outage.Missed(now(), way.step(), way.what()));
+        tell(way.run());
+      }
     }
   }
 

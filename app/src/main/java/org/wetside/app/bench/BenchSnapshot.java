@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.wetside.app.checks.BeforePour;
+import org.wetside.core.hands.Clash;
 import org.wetside.core.process.Cue;
 import org.wetside.core.process.CueSheet;
 import org.wetside.core.quantity.Volume;
@@ -25,6 +26,7 @@ import org.wetside.core.run.RunState;
  * @param keys what may be pressed, now or later
  * @param hands what is known of pouring and draining with this tank
  * @param taken for each step what its bottle gives
+ * @param clash the next moment at which two tanks want the hands, if there is one
  * @param before what is looked at before the first pour; nothing once it has begun
  */
 public record BenchSnapshot(
@@ -37,7 +39,8 @@ public record BenchSnapshot(
     List<Key> keys,
     Hands hands,
     List<Optional<Volume>> taken,
-    BeforePour before) {
+    BeforePour before,
+    Optional<Clash> clash) {
   public BenchSnapshot {
     cues = List.copyOf(cues);
     keys = List.copyOf(keys);
@@ -57,7 +60,14 @@ public record BenchSnapshot(
         Keys.of(state, moments, now),
         hands,
         run.taken(),
-        before);
+        before,
+        Optional.empty());
+  }
+
+  /** The same beside other runs. */
+  BenchSnapshot beside(Optional<Clash> next) {
+    return new BenchSnapshot(
+        now, card, state, moments, planned, cues, keys, hands, taken, before, next);
   }
 
   /** Whether all instants are as if the first pour were now. */

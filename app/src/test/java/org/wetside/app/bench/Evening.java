@@ -67,24 +67,43 @@ final class Evening implements AutoCloseable {
           bottle(session, "D", Strength.STOCK, BathKind.DEVELOPER, true);
           bottle(session, "S", Strength.WORKING, BathKind.STOP_BATH, false);
           bottle(session, "F", Strength.WORKING, BathKind.FIXER, false);
-          return new Loads(session)
-              .add(
-                  new Load(
-                      0,
-                      LoadState.PLANNED,
-                      START,
-                      List.of(place("A-1"), place("A-2")),
-                      "Double",
-                      "small-tank",
-                      new Recipe("soup", Dilution.parse("1+1"), Temperature.ofCelsius(20)),
-                      new ChosenTime(
-                          Duration.ofMinutes(9), Standing.PUBLISHED, "leaflet", Optional.empty()),
-                      Volume.ofMillilitres(600),
-                      Map.of(BathKind.DEVELOPER, "D", BathKind.STOP_BATH, "S", BathKind.FIXER, "F"),
-                      Optional.empty(),
-                      ""))
-              .id();
+          return new Loads(session).add(load("Double", List.of("A-1", "A-2"))).id();
         });
+  }
+
+  private static Load load(String tank, List<String> rolls) {
+    return new Load(
+        0,
+        LoadState.PLANNED,
+        START,
+        rolls.stream().map(Evening::place).toList(),
+        tank,
+        "small-tank",
+        new Recipe("soup", Dilution.parse("1+1"), Temperature.ofCelsius(20)),
+        new ChosenTime(Duration.ofMinutes(9), Standing.PUBLISHED, "leaflet", Optional.empty()),
+        Volume.ofMillilitres(600),
+        Map.of(BathKind.DEVELOPER, "D", BathKind.STOP_BATH, "S", BathKind.FIXER, "F"),
+        Optional.empty(),
+        "");
+  }
+
+  /** Another load, in a tank of its own, at the Bench; its first pour is still to come. */
+  long second() {
+    long other =
+        database.inTransaction(
+            session -> {
+              new Rolls(session)
+                  .add(
+                      new Roll(
+                          "B-1",
+                          RollLine.parse("135 36 some film @400 \"a gate\"").withNumber("B-1"),
+                          Optional.empty(),
+                          START,
+                          RollState.LOADED,
+                          Optional.empty()));
+              return new Loads(session).add(load("Single", List.of("B-1"))).id();
+            });
+    return new StartRun(() -> database, clock, bench).of(other).card().id();
   }
 
   private static void bottle(

@@ -3,6 +3,7 @@ package org.wetside.core.run;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,16 @@ import java.util.TreeSet;
 
 /** What an event that is applied does to the state. Whether it is applied, {@link Judge} says. */
 final class Effect {
+  /** What a reading is reckoned from: after anything else the dose is as it was. */
+  private static final Set<EventKind> MOVES_THE_DOSE =
+      EnumSet.of(
+          EventKind.STARTED,
+          EventKind.STEP_BEGUN,
+          EventKind.READING_TAKEN,
+          EventKind.LENGTHENED,
+          EventKind.CUT_SHORT,
+          EventKind.MISHAP);
+
   private final RunState before;
   private final RunEvent event;
   private final List<StepMarks> steps;
@@ -51,7 +62,8 @@ final class Effect {
 
   /** The same with every developer that is still to be drained lasting as long as its dose asks. */
   private static RunState dosed(RunState state) {
-    if (state.plan().dose().isEmpty() || state.phase().over()) {
+    boolean moves = MOVES_THE_DOSE.contains(state.events().get(state.events().size() - 1).kind());
+    if (state.plan().dose().isEmpty() || state.phase().over() || !moves) {
       return state;
     }
     List<StepMarks> steps = new ArrayList<>(state.steps());

@@ -3,6 +3,7 @@ package org.wetside.core.run;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.wetside.core.process.StepKind;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.TemperatureDifference;
 import org.wetside.core.quantity.TemperatureRange;
@@ -35,10 +36,16 @@ final class ReadingRules {
     for (int i = events.size() - 1; i >= 0; i--) {
       RunEvent earlier = events.get(i);
       if (earlier.step() == event.step() && earlier.what() instanceof Happening.ReadingTaken last) {
-        return surprising(reading, last);
+        return surprising(reading, last.corrected(), "the last reading, " + last.raw());
       }
     }
-    return new Outcome.Applied();
+    return state
+        .plan()
+        .dose()
+        .filter(basis -> state.plan().step(event.step()).kind() == StepKind.DEVELOPER)
+        .map(basis -> basis.rate().reference())
+        .map(planned -> surprising(reading, planned, "the plan's " + planned))
+        .orElseGet(Outcome.Applied::new);
   }
 
   /** One reading moves the end of a developer a little; more than that was perhaps read wrong. */
@@ -62,11 +69,11 @@ final class ReadingRules {
         : new Outcome.Applied();
   }
 
-  private static Outcome surprising(Happening.ReadingTaken now, Happening.ReadingTaken last) {
-    boolean far = now.corrected().minus(last.corrected()).abs().compareTo(SURPRISING) > 0;
+  private static Outcome surprising(
+      Happening.ReadingTaken now, Temperature expected, String whose) {
+    boolean far = now.corrected().minus(expected).abs().compareTo(SURPRISING) > 0;
     return far
-        ? new Outcome.Asks(
-            now.raw() + " is more than 5 K from the last reading, " + last.raw() + ". Keep it?")
+        ? new Outcome.Asks(now.raw() + " is more than 5 K from " + whose + ". Keep it?")
         : new Outcome.Applied();
   }
 }

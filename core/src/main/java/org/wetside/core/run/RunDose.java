@@ -18,6 +18,9 @@ import org.wetside.core.thermal.TimedReading;
  * they say how warm the bath is, after it they are points of its curve.
  */
 public final class RunDose {
+  /** Readings within a shorter time tell more of the thermometer than of the bath. */
+  private static final Duration TELLS_A_DRIFT = Duration.ofSeconds(60);
+
   private RunDose() {}
 
   /**
@@ -102,10 +105,16 @@ public final class RunDose {
     return new BathCurve(known, drift(inTank, basis.room()));
   }
 
-  /** Of two readings at one moment the later counts. */
+  /**
+   * A reading that came late was put to the moment of the last one before it was stored: it is
+   * older than that, and must not stand in its place.
+   */
   private static void keep(List<TimedReading> readings, TimedReading one) {
-    readings.removeIf(other -> other.elapsed().compareTo(one.elapsed()) >= 0);
-    readings.add(one);
+    boolean late =
+        readings.stream().anyMatch(other -> other.elapsed().compareTo(one.elapsed()) >= 0);
+    if (!late) {
+      readings.add(one);
+    }
   }
 
   /** The tank has the temperature of its pre-soak, if that was read, else that of the room. */
@@ -117,6 +126,10 @@ public final class RunDose {
 
   private static Optional<Drift> drift(List<TimedReading> inTank, Optional<Temperature> room) {
     if (inTank.size() < 2 || (room.isEmpty() && inTank.size() < 3)) {
+      return Optional.empty();
+    }
+    Duration over = inTank.get(inTank.size() - 1).elapsed().minus(inTank.get(0).elapsed());
+    if (over.compareTo(TELLS_A_DRIFT) < 0) {
       return Optional.empty();
     }
     DriftFit fit =

@@ -66,7 +66,7 @@ class TonePatternsTest {
             .map(Tone.Note::hertz)
             .toList();
     for (Tone tick : List.of(Sounds.COUNT_IN, Sounds.ALIVE)) {
-      assertThat(tick.notes()).singleElement();
+      assertThat(tick.notes()).hasSize(1);
       assertThat(ofActs).doesNotContain(tick.notes().get(0).hertz());
     }
     assertThat(Sounds.SOFT).isLessThan(Sounds.LOUD / 2);

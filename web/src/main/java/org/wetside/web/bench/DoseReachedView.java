@@ -63,7 +63,13 @@ public record DoseReachedView(
       BenchSnapshot at, int step, DevelopmentDose dose, AskRate printed) {
     Placement.Moments moments = at.moments().steps().get(step);
     Duration lasted = Duration.between(moments.full(), moments.end());
-    Duration planned = at.state().plan().step(step).duration().orElse(Duration.ZERO);
+    Duration planned =
+        at.state()
+            .plan()
+            .step(step)
+            .duration()
+            .orElse(Duration.ZERO)
+            .plus(at.state().steps().get(step).extra());
     Duration reached = dose.reached(lasted);
     String film =
         at.card().rolls().isEmpty()

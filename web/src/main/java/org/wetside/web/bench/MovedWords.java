@@ -23,6 +23,9 @@ final class MovedWords {
     for (int i = applied.size() - 1; i >= 0; i--) {
       RunEvent event = applied.get(i);
       if (event.screen().equals(RunEvent.CONDUCTOR)) {
+        if (event.kind() == EventKind.LENGTHENED) {
+          return "the other tank";
+        }
         continue;
       }
       EventKind kind = event.kind();

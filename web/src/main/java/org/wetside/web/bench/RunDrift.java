@@ -20,7 +20,7 @@ public final class RunDrift {
   private RunDrift() {}
 
   /**
-   * The drift of one step's readings, counted from the first of them.
+   * The drift of one step's readings in the tank, counted from the first of them.
    *
    * @param step index of the step; null for the developer
    * @throws BadValueException when the run has no such step or too few readings of it
@@ -54,8 +54,10 @@ public final class RunDrift {
   private static List<TimedReading> readings(BenchSnapshot run, int step) {
     List<TimedReading> readings = new ArrayList<>();
     Instant first = null;
+    Instant full = run.moments().steps().get(step).full();
     for (RunEvent event : run.state().applied()) {
-      if (event.step() == step && event.what() instanceof Happening.ReadingTaken reading) {
+      boolean inTank = event.step() == step && event.occurredAt().isAfter(full);
+      if (inTank && event.what() instanceof Happening.ReadingTaken reading) {
         first = first == null ? event.occurredAt() : first;
         readings.add(
             new TimedReading(Duration.between(first, event.occurredAt()), reading.corrected()));

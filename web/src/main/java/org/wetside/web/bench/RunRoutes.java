@@ -86,6 +86,9 @@ public final class RunRoutes implements Routes {
                     + " it; heartbeat with the server's moment every 15 s")
             .handledBy(new SseHandler(screen -> stream().add(run(screen.ctx()), screen))));
     routes.addEndpoint(
+        Operation.get(ONE + "/start", "When a run that is ready is best begun beside the others")
+            .answers(StartView.class, ctx -> start(run(ctx))));
+    routes.addEndpoint(
         Operation.post(ONE + "/screens", "Say whether a screen can be heard; the others are told")
             .answers(
                 RunStream.ScreenBody.class,
@@ -149,6 +152,29 @@ public final class RunRoutes implements Routes {
    */
   public record NotTakenView(
       String title, String detail, int status, int exitCode, String outcome) {}
+
+  /**
+   * When a run that is ready is best begun.
+   *
+   * @param from the earliest moment from which both hands are always free; null when nothing else
+   *     goes on
+   * @param until the last moment of the same stretch
+   * @param clashesIfNow how often two tanks would want the hands if it were begun at once
+   */
+  public record StartView(@Nullable String from, @Nullable String until, int clashesIfNow) {}
+
+  private StartView start(long run) {
+    return wetside
+        .bench()
+        .startAdvice(run)
+        .map(
+            advice ->
+                new StartView(
+                    Instants.text(advice.from()),
+                    Instants.text(advice.until()),
+                    advice.ifNow().size()))
+        .orElse(new StartView(null, null, 0));
+  }
 
   /** The run as a screen gets it. */
   SnapshotView look(long run) {

@@ -3,8 +3,11 @@ package org.wetside.web.bench;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.bench.BenchSnapshot;
+import org.wetside.core.hands.AttentionWindow;
+import org.wetside.core.hands.Clash;
 import org.wetside.core.process.StepKind;
 import org.wetside.core.run.Happening;
 import org.wetside.core.run.RunEvent;
@@ -23,7 +26,24 @@ public record StripView(
         strips.add(of(at, event, gap));
       }
     }
+    at.clash().ifPresent(clash -> strips.add(0, bothAtOnce(clash)));
     return strips;
+  }
+
+  private static StripView bothAtOnce(Clash clash) {
+    return new StripView(
+        "both-" + Instants.text(clash.at()),
+        "Both tanks want your hands.",
+        wanted(clash.one())
+            + " and "
+            + wanted(clash.other())
+            + ". Nothing there may last longer: let the bath that develops go first.",
+        null,
+        null);
+  }
+
+  private static String wanted(AttentionWindow window) {
+    return window.tank() + " (" + window.want().name().toLowerCase(Locale.ROOT) + ")";
   }
 
   private static StripView of(BenchSnapshot at, RunEvent event, Happening.Gap gap) {

@@ -28,6 +28,7 @@ final class StyleBundle {
           "bench-keys",
           "bench-moments",
           "bench-shapes",
+          "bench-two",
           "motion",
           "dark",
           "print");

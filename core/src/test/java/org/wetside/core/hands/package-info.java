@@ -1,0 +1,5 @@
+/** Two runs and one pair of hands. */
+@NullMarked
+package org.wetside.core.hands;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,105 @@
+// The other tank of the evening, shown under the one that is led: its strip, its act, its cues. One pair of hands serves both.
+
+import { actAt, inOneLine } from "./act.js";
+import { byId, write } from "./elements.js";
+import { mergedCues } from "./hands.js";
+import { Link } from "./link.js";
+import { atTheLine, isOver, readRun } from "./snapshot.js";
+import { Tape } from "./tape.js";
+import { clock, span } from "./times.js";
+
+const LOOK_EVERY_MS = 10000;
+
+/** @typedef {import("./snapshot.js").Run} Run */
+
+export class Companion {
+  /** @param {import("./link.js").Listener} listener for what the other run's line says */
+  constructor(listener) {
+    this.listener = listener;
+    this.tape = new Tape(byId("other-tape"));
+    /** @type {{run: Run, link: Link} | null} */
+    this.other = null;
+    this.lookedAt = Number.NEGATIVE_INFINITY;
+  }
+
+  /** Looks for another run that goes on. @param {number} ownRun @param {boolean} ready whether the own run is still to begin */
+  look(ownRun, ready) {
+    const { other } = this;
+    if (other !== null && isOver(other.run)) {
+      other.link.close();
+      this.other = null;
+    }
+    if (this.other !== null || performance.now() - this.lookedAt < LOOK_EVERY_MS) {
+      return;
+    }
+    this.lookedAt = performance.now();
+    fetch("/api/runs", { cache: "no-store" })
+      .then((answer) => answer.json())
+      .then((said) => said.runs.find((/** @type {{run: number, phase: string}} */ one) => one.run !== ownRun && (one.phase === "running" || one.phase === "waiting")))
+      .then((found) => (found === undefined ? undefined : this.join(found.run)))
+      .then(() => (ready && this.other !== null ? this.advise(ownRun) : undefined))
+      .catch(() => undefined);
+  }
+
+  /** Says when the own run is best begun, so that hands are never wanted twice. @param {number} ownRun */
+  async advise(ownRun) {
+    const said = readRun(await (await fetch(`/api/runs/${ownRun}/start`, { cache: "no-store" })).text());
+    const { from } = /** @type {{from?: number | null}} */ (/** @type {unknown} */ (said));
+    if (from !== undefined && from !== null) {
+      this.listener.noted(`begin this tank at ${clock(from)} or soon after: hands are then never wanted twice.`);
+    }
+  }
+
+  /** @param {number} number */
+  async join(number) {
+    const text = await (await fetch(`/api/runs/${number}`, { cache: "no-store" })).text();
+    const link = new Link(number, this.listener);
+    this.other = { run: readRun(text), link };
+    link.open();
+  }
+
+  /** @param {Run} run tells whether it was the other's */
+  take(run) {
+    if (this.other === null || run.run !== this.other.run.run) {
+      return false;
+    }
+    if (run.sequence >= this.other.run.sequence) {
+      this.other.run = run;
+    }
+    return true;
+  }
+
+  /** The other becomes the one that is led, and the other way round. @param {Run} run @param {Link} link @returns {{run: Run, link: Link} | null} */
+  change(run, link) {
+    const now = this.other;
+    if (now !== null) {
+      this.other = { run, link };
+    }
+    return now;
+  }
+
+  /** The run to lead by ear and eye: both tanks' cues in one order. @param {Run} own @returns {Run} */
+  both(own) {
+    if (this.other === null) {
+      return own;
+    }
+    const other = this.other.run;
+    const base = own.provisional || isOver(own) ? other : own;
+    return { ...base, cues: mergedCues([own, other].filter((run) => !run.provisional)) };
+  }
+
+  /** @param {number} now */
+  draw(now) {
+    const figure = byId("other");
+    figure.hidden = this.other === null;
+    if (this.other === null) {
+      return;
+    }
+    const run = this.other.run;
+    const at = atTheLine(run, now);
+    const act = actAt(run, at);
+    const left = act.nextAt === null ? "" : `, ${span(act.nextAt - at, "up")}`;
+    write(byId("other-act"), `${run.tank}: ${inOneLine(act)}${left}`);
+    this.tape.show(run, act, at, now - at);
+  }
+}
