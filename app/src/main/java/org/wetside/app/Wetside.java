@@ -7,6 +7,7 @@ import org.wetside.app.authority.KeepAuthority;
 import org.wetside.app.bench.Alarm;
 import org.wetside.app.bench.Bench;
 import org.wetside.app.bench.CheckLoad;
+import org.wetside.app.bench.ForeseeRun;
 import org.wetside.app.bench.StartRun;
 import org.wetside.app.bench.ThreadAlarm;
 import org.wetside.app.drawer.AddRolls;
@@ -286,6 +287,11 @@ public final class Wetside implements AutoCloseable {
   /** Opens a run for a load. */
   public StartRun startRun() {
     return new StartRun(this::database, clock, bench());
+  }
+
+  /** Shows a load as its run would be. */
+  public ForeseeRun foreseeRun() {
+    return new ForeseeRun(this::database, clock);
   }
 
   /** Certificates for the network at home. */

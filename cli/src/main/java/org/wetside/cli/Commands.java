@@ -26,6 +26,7 @@ final class Commands {
           "temper",
           "drift",
           "cues",
+          "sheet",
           "completion",
           "version");
 
@@ -39,6 +40,7 @@ final class Commands {
       case "loads" -> new LoadsCommand();
       case "screens" -> new ScreensCommand();
       case "cues" -> new CuesCommand();
+      case "sheet" -> new SheetCommand();
       case "processes" -> new ProcessesCommand();
       case "bottles" -> new BottlesCommand();
       case "tanks" -> new TanksCommand();

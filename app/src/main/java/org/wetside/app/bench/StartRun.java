@@ -3,27 +3,19 @@ package org.wetside.app.bench;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.app.CannotDoException;
 import org.wetside.app.plan.KeepTonight;
-import org.wetside.app.process.FindProcess;
 import org.wetside.app.times.AskRate;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.LoadState;
 import org.wetside.core.plan.Recipe;
 import org.wetside.core.plan.Roll;
-import org.wetside.core.process.FilmProcess;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
-import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.DoseBasis;
-import org.wetside.core.run.Hands;
-import org.wetside.core.run.RollInTank;
-import org.wetside.core.run.RunCard;
-import org.wetside.store.Bottles;
 import org.wetside.store.Database;
 import org.wetside.store.Loads;
 import org.wetside.store.Rolls;
@@ -89,29 +81,9 @@ public final class StartRun {
     if (load.state() != LoadState.PLANNED) {
       throw new CannotDoException("load " + id + " is " + load.state().word());
     }
-    FilmProcess process =
-        FindProcess.in(session, load.process()).withDevelopment(load.time().time());
-    Hands hands = LearnedHands.with(session, load.tank());
-    LoadSteps steps = LoadSteps.of(load, process, new Bottles(session), hands);
-    List<RollInTank> rolls = rolls(session, load);
-    List<Optional<Volume>> taken = steps.taken();
-    RunCard card =
-        new RunCard(
-            0,
-            Optional.of(id),
-            load.note().isBlank() ? "Load " + id : load.note(),
-            load.tank(),
-            rolls,
-            process.slug(),
-            process.name(),
-            load.recipe().developer(),
-            load.recipe().dilution(),
-            Optional.of(load.recipe().temperature()),
-            load.time().standing(),
-            load.time().source(),
-            Optional.of(load.fill()),
-            now);
-    long run = new Runs(session).add(card, steps.steps(), taken).id();
+    Opening opening = Opening.of(session, load, now);
+    LoadSteps steps = opening.steps();
+    long run = new Runs(session).add(opening.card(), steps.steps(), steps.taken()).id();
     dose.ifPresent(basis -> new Runs(session).keepDose(run, basis));
     new Tanks(session)
         .find(load.tank())
@@ -141,36 +113,5 @@ public final class StartRun {
             rate ->
                 new DoseBasis(
                     rate, kitchen, DoseBasis.USUAL_TANK_J_PER_K, Optional.of(load.get().fill())));
-  }
-
-  private static List<RollInTank> rolls(Session session, Load load) {
-    List<RollInTank> rolls = new ArrayList<>();
-    int count = load.rolls().size();
-    for (Load.Place place : load.rolls()) {
-      Roll roll =
-          new Rolls(session)
-              .find(place.number())
-              .orElseThrow(
-                  () -> new BadValueException("roll", place.number(), "there is no such roll"));
-      int position = rolls.size() + 1;
-      rolls.add(
-          new RollInTank(
-              roll.number(),
-              roll.filmAndIndex(),
-              position,
-              placeOf(position, count),
-              roll.amount()));
-    }
-    return rolls;
-  }
-
-  private static String placeOf(int position, int count) {
-    if (count == 1) {
-      return "the only reel";
-    }
-    if (position == 1) {
-      return "bottom reel";
-    }
-    return position == count ? "top reel" : "reel " + position + " from the bottom";
   }
 }

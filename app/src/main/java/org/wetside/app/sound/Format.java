@@ -2,26 +2,23 @@ package org.wetside.app.sound;
 
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.wetside.core.quantity.BadValueException;
 
 /** The kinds of file a track can be written as. */
 public enum Format {
   /** Small: speech and tones in Opus, in an Ogg container (RFC 6716, RFC 7845). */
-  OPUS("opus", "audio/ogg", OpusFile::of),
+  OPUS("opus", "audio/ogg"),
 
   /** Large, and played by everything. */
-  WAV("wav", "audio/wav", WavFile::new);
+  WAV("wav", "audio/wav");
 
   private final String ending;
   private final String mediaType;
-  private final Function<CueTrack, SoundFile> writing;
 
-  Format(String ending, String mediaType, Function<CueTrack, SoundFile> writing) {
+  Format(String ending, String mediaType) {
     this.ending = ending;
     this.mediaType = mediaType;
-    this.writing = writing;
   }
 
   /**
@@ -57,6 +54,6 @@ public enum Format {
 
   /** That track as such a file. */
   public SoundFile write(CueTrack track) {
-    return writing.apply(track);
+    return this == OPUS ? OpusFile.of(track) : new WavFile(track);
   }
 }

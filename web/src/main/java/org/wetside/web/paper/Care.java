@@ -1,0 +1,92 @@
+package org.wetside.web.paper;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.wetside.app.bench.BenchSnapshot;
+import org.wetside.core.bath.BathKind;
+import org.wetside.core.bath.Bottle;
+import org.wetside.core.process.Step;
+import org.wetside.core.process.StepKind;
+import org.wetside.reference.Caution;
+import org.wetside.reference.Cautions;
+
+/** The cautions of a run's baths, each said once, with the baths it is for. */
+final class Care {
+  private final Cautions cautions = Cautions.open();
+  private final Map<Caution, Set<String>> baths = new LinkedHashMap<>();
+
+  /** Baths of which something, or all, has no caution on file. */
+  private final Set<String> unknown = new LinkedHashSet<>();
+
+  /** What has none, where it has a name of its own. */
+  private final Set<String> about = new LinkedHashSet<>();
+
+  private Care() {}
+
+  static List<SheetView.SheetCare> of(BenchSnapshot run, List<Bottle> shelf) {
+    Care care = new Care();
+    for (Step step : run.state().plan().steps()) {
+      bath(step.kind()).ifPresent(bath -> care.add(step, bath, contents(run, step, shelf)));
+    }
+    List<SheetView.SheetCare> lines = new ArrayList<>();
+    care.baths.forEach((caution, words) -> lines.add(view(words, caution, caution.line())));
+    if (!care.unknown.isEmpty()) {
+      Caution none = Caution.none();
+      String about = care.about.isEmpty() ? "" : String.join(", ", care.about) + ": ";
+      lines.add(view(care.unknown, none, about + none.line()));
+    }
+    return lines;
+  }
+
+  private static SheetView.SheetCare view(Set<String> words, Caution caution, String text) {
+    return new SheetView.SheetCare(
+        List.copyOf(words), text, caution.citation().toString(), caution.standing().word());
+  }
+
+  private void add(Step step, BathKind bath, String contents) {
+    String word = step.kind().word();
+    for (Caution one : cautions.whenHandling(contents, bath)) {
+      if (!one.hazard().equals(Caution.none().hazard())) {
+        baths.computeIfAbsent(one, unused -> new LinkedHashSet<>()).add(word);
+      } else {
+        unknown.add(word);
+        if (!one.about().equals(word)) {
+          about.add(one.about());
+        }
+      }
+    }
+  }
+
+  /** What is in the bottle as it stands on the shelf; else as far as the run itself says. */
+  private static String contents(BenchSnapshot run, Step step, List<Bottle> shelf) {
+    return step.bottle()
+        .flatMap(
+            letter -> shelf.stream().filter(one -> one.label().letter().equals(letter)).findFirst())
+        .map(bottle -> bottle.label().contents())
+        .orElse(step.kind().developing() ? run.card().developer() : step.kind().word());
+  }
+
+  /** Empty for plain water and for light. */
+  private static Optional<BathKind> bath(StepKind kind) {
+    return switch (kind) {
+      case DEVELOPER, TWO_BATH_A, TWO_BATH_B, MONOBATH, FIRST_DEVELOPER, SECOND_DEVELOPER ->
+          Optional.of(BathKind.DEVELOPER);
+      case STOP_BATH -> Optional.of(BathKind.STOP_BATH);
+      case FIXER -> Optional.of(BathKind.FIXER);
+      case WASH_AID -> Optional.of(BathKind.WASH_AID);
+      case FINAL_RINSE -> Optional.of(BathKind.FINAL_RINSE);
+      case CLEARING_BATH -> Optional.of(BathKind.CLEARING_BATH);
+      case BLEACH -> Optional.of(BathKind.BLEACH);
+      case BLEACH_FIX -> Optional.of(BathKind.BLEACH_FIX);
+      case CONDITIONER -> Optional.of(BathKind.CONDITIONER);
+      case STABILISER -> Optional.of(BathKind.STABILISER);
+      case HARDENER -> Optional.of(BathKind.HARDENER);
+      case PRE_SOAK, RINSE, WASH, RE_EXPOSURE -> Optional.empty();
+    };
+  }
+}

@@ -1,0 +1,84 @@
+package org.wetside.web.paper;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.ReaderException;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+
+/** A PDF read back as a printer would draw it and a phone would see it. */
+record Printed(
+    int pages, String text, List<PDFont> fonts, BufferedImage firstPage, double widthMm) {
+  private static final int DPI = 150;
+  private static final double MM_PER_POINT = 25.4 / 72;
+
+  static Printed of(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      List<PDFont> fonts = new ArrayList<>();
+      for (PDPage page : document.getPages()) {
+        for (COSName name : page.getResources().getFontNames()) {
+          fonts.add(page.getResources().getFont(name));
+        }
+      }
+      return new Printed(
+          document.getNumberOfPages(),
+          new PDFTextStripper().getText(document).replaceAll("\\s+", " "),
+          fonts,
+          new PDFRenderer(document).renderImageWithDPI(0, DPI, ImageType.RGB),
+          document.getPage(0).getMediaBox().getWidth() * MM_PER_POINT);
+    }
+  }
+
+  String code() throws ReaderException {
+    int[] pixels = pixels();
+    return new QRCodeReader()
+        .decode(
+            new BinaryBitmap(
+                new HybridBinarizer(
+                    new RGBLuminanceSource(firstPage.getWidth(), firstPage.getHeight(), pixels))))
+        .getText();
+  }
+
+  /** The furthest any dot of the first page is from a grey. */
+  int colour() {
+    int most = 0;
+    for (int pixel : pixels()) {
+      int red = pixel >> 16 & 255;
+      int green = pixel >> 8 & 255;
+      int blue = pixel & 255;
+      most =
+          Math.max(
+              most, Math.max(red, Math.max(green, blue)) - Math.min(red, Math.min(green, blue)));
+    }
+    return most;
+  }
+
+  /** The lowest millimetre with ink on it. */
+  double lowestInkMm() {
+    for (int y = firstPage.getHeight() - 1; y >= 0; y--) {
+      for (int x = 0; x < firstPage.getWidth(); x++) {
+        if ((firstPage.getRGB(x, y) & 255) < 128) {
+          return y * 25.4 / DPI;
+        }
+      }
+    }
+    return 0;
+  }
+
+  private int[] pixels() {
+    int width = firstPage.getWidth();
+    return firstPage.getRGB(0, 0, width, firstPage.getHeight(), null, 0, width);
+  }
+}
