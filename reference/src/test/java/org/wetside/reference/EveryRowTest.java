@@ -55,6 +55,8 @@ class EveryRowTest {
               file ->
                   root.relativize(file).toString().replace('\\', '/').replaceFirst("\\.csv$", ""))
           .filter(name -> !name.equals("sources"))
+          // Words that are spoken and where their clips lie: no figures of the trade.
+          .filter(name -> !name.startsWith("voice/"))
           .sorted()
           .toList()
           .stream();
