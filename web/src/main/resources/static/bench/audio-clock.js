@@ -2,6 +2,7 @@
 // and again; a single measurement is only as fine as one block of samples, so the middle of many is taken.
 
 const KEPT = 21;
+const SETTLED = 9;
 
 export class AudioClock {
   /** @param {AudioContext} audio */
@@ -12,7 +13,12 @@ export class AudioClock {
     this.difference = 0;
   }
 
-  /** Measures once more. To be called about once a second. */
+  /** Whether there are measurements enough for one that was held up not to count. */
+  get isSettled() {
+    return this.measured.length >= SETTLED;
+  }
+
+  /** Measures once more. To be called about once a second, more often until it has settled. */
   measure() {
     const pair = this.pair();
     this.measured.push(pair.page - pair.audio * 1000);

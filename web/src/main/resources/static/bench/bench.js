@@ -11,6 +11,7 @@ import { tellTape } from "./facts.js";
 import { Keyboard } from "./keyboard.js";
 import { HANDS, Lead } from "./lead.js";
 import { Link } from "./link.js";
+import { whatIsMissing } from "./missing.js";
 import { forgetRun, keepLead, keepPage, keepRun, keptLead, keptRun } from "./kept.js";
 import { freshId } from "./outbox.js";
 import { check, goOn, summary } from "./panels/check.js";
@@ -328,7 +329,7 @@ class Bench {
       open: (panel) => this.open(panel),
       say: (words) => this.lead.say(words),
       alarm: (words) => this.lead.alarm(words),
-      ear: { voice: this.lead.voice, sound: this.lead.sound, track: this.track, missing: [] },
+      ear: { voice: this.lead.voice, sound: this.lead.sound, track: this.track, missing: whatIsMissing() },
       redraw: () => this.draw(),
       refresh: () => this.refresh(),
       actions: {

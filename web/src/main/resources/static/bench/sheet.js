@@ -4,6 +4,7 @@ import { inOneLine } from "./act.js";
 import { byId, html, svg, write } from "./elements.js";
 import { isoSpan, span } from "./times.js";
 
+const MIDDLING_LINE = 11;
 const LONG_LINE = 13;
 
 /** @typedef {import("./act.js").Act} Act */
@@ -18,7 +19,9 @@ export function showAct(act, panelLines, then) {
     heading.replaceChildren(...lines.flatMap((line, i) => (i === 0 ? [line] : [" ", html("br"), line])));
     const box = byId("act-box");
     box.classList.toggle("two", lines.length > 1);
-    box.classList.toggle("long", lines.some((line) => line.length >= LONG_LINE));
+    const longest = Math.max(...lines.map((line) => line.length));
+    box.classList.toggle("middling", longest >= MIDDLING_LINE && longest < LONG_LINE);
+    box.classList.toggle("long", longest >= LONG_LINE);
   }
   write(byId("then"), then);
 }

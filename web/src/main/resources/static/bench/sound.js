@@ -93,7 +93,7 @@ export class Sound {
       return;
     }
     const page = performance.now();
-    if (page - this.measuredAt > MEASURE_EVERY_MS) {
+    if (page - this.measuredAt > MEASURE_EVERY_MS || !clock.isSettled) {
       this.measuredAt = page;
       clock.measure();
       if (this.recording === null) {

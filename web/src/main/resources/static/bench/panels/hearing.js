@@ -40,7 +40,7 @@ export function hearing(bench, then) {
   const choices = ways(bench);
   const keys = choices.map(([choice, label], i) => ({ label, letter: String(i + 1), press: choose(choice), quick: true }));
   const show = () => buttons.forEach((button, choice) => button.setAttribute("aria-pressed", String(choice === ear.voice.choice)));
-  const body = html("div", { class: "b-panel words checks", role: "group", "aria-label": "What leads the run by ear" });
+  const body = html("div", { class: "b-panel words ways", role: "group", "aria-label": "What leads the run by ear" });
   choices.forEach(([choice], i) => {
     const button = keyIn(/** @type {import("./panel.js").Pressable} */ (keys[i]));
     buttons.set(choice, button);
@@ -56,6 +56,9 @@ export function hearing(bench, then) {
     body.append(keyIn(track));
     keys.push({ ...track, quick: false });
   }
+  if (ear.missing.length > 0) {
+    body.append(html("ul", { class: "missing" }, ...ear.missing.map((sentence) => html("li", {}, sentence))));
+  }
   show();
   test();
   const done = () => {
@@ -66,7 +69,7 @@ export function hearing(bench, then) {
   return {
     name: "hearing",
     lines: ["Do you", "hear it?"],
-    then: () => (tone < 0 ? `turn the volume until tone and words are clear${ear.missing.length > 0 ? `; ${ear.missing.join("; ")}` : ""}` : `the tone of: ${tones[tone]?.word ?? ""}`),
+    then: () => (tone < 0 ? "turn the volume until tone and words are clear" : `the tone of: ${tones[tone]?.word ?? ""}`),
     body: () => body,
     keys,
     slots: () => [

@@ -147,8 +147,9 @@ class CueTimingTest {
         .as("enough cues to judge by")
         .hasSizeGreaterThan((int) (length.toSeconds() / 5));
     assertThat(notOnce).as("each cue exactly once").isZero();
-    assertThat(share(fromSchedule, WITHIN_SAMPLES_MS)).isGreaterThanOrEqualTo(SHARE);
-    assertThat(share(fromPlan, WITHIN_PAGE_MS)).isGreaterThanOrEqualTo(SHARE);
+    long mayBeOutside = Math.max(1, Math.round((1 - SHARE) * due.size()));
+    assertThat(outside(fromSchedule, WITHIN_SAMPLES_MS)).isLessThanOrEqualTo(mayBeOutside);
+    assertThat(outside(fromPlan, WITHIN_PAGE_MS)).isLessThanOrEqualTo(mayBeOutside);
   }
 
   /** The server's clock less performance.now, as the page itself has it: its monotonic plan. */
@@ -158,8 +159,11 @@ class CueTimingTest {
     return ((Number) browser.ask(own)).doubleValue();
   }
 
-  private static double share(List<Double> errors, double within) {
-    return errors.stream().filter(error -> error <= within).count() / (double) errors.size();
+  /**
+   * One in a hundred may be; of fewer than a hundred, one: the machine of a test has other work.
+   */
+  private static long outside(List<Double> errors, double within) {
+    return errors.stream().filter(error -> error > within).count();
   }
 
   private static String spread(List<Double> errors) {
