@@ -20,11 +20,8 @@ final class Care {
   private final Cautions cautions = Cautions.open();
   private final Map<Caution, Set<String>> baths = new LinkedHashMap<>();
 
-  /** Baths of which something, or all, has no caution on file. */
-  private final Set<String> unknown = new LinkedHashSet<>();
-
-  /** What has none, where it has a name of its own. */
-  private final Set<String> about = new LinkedHashSet<>();
+  /** Of each bath what has no caution on file, so that no substance is laid to another bath. */
+  private final Map<String, Set<String>> unknown = new LinkedHashMap<>();
 
   private Care() {}
 
@@ -35,12 +32,31 @@ final class Care {
     }
     List<SheetView.SheetCare> lines = new ArrayList<>();
     care.baths.forEach((caution, words) -> lines.add(view(words, caution, caution.line())));
-    if (!care.unknown.isEmpty()) {
-      Caution none = Caution.none();
-      String about = care.about.isEmpty() ? "" : String.join(", ", care.about) + ": ";
-      lines.add(view(care.unknown, none, about + none.line()));
+    lines.addAll(care.none());
+    return lines;
+  }
+
+  /** A line for each bath that names something; those that name nothing share one. */
+  private List<SheetView.SheetCare> none() {
+    List<SheetView.SheetCare> lines = new ArrayList<>();
+    Set<String> nameless = new LinkedHashSet<>();
+    unknown.forEach(
+        (word, names) -> {
+          if (names.equals(Set.of(word))) {
+            nameless.add(word);
+          } else {
+            lines.add(none(Set.of(word), String.join(", ", names)));
+          }
+        });
+    if (!nameless.isEmpty()) {
+      lines.add(none(nameless, ""));
     }
     return lines;
+  }
+
+  private static SheetView.SheetCare none(Set<String> words, String about) {
+    Caution none = Caution.noneFor(about);
+    return view(words, none, none.line());
   }
 
   private static SheetView.SheetCare view(Set<String> words, Caution caution, String text) {
@@ -54,10 +70,7 @@ final class Care {
       if (!one.hazard().equals(Caution.none().hazard())) {
         baths.computeIfAbsent(one, unused -> new LinkedHashSet<>()).add(word);
       } else {
-        unknown.add(word);
-        if (!one.about().equals(word)) {
-          about.add(one.about());
-        }
+        unknown.computeIfAbsent(word, unused -> new LinkedHashSet<>()).add(one.about());
       }
     }
   }

@@ -20,6 +20,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetside.core.bath.BathKind;
+import org.wetside.core.bath.BottleLabel;
+import org.wetside.core.bath.Strength;
 import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.LoadState;
@@ -30,6 +33,7 @@ import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.source.Standing;
+import org.wetside.store.Bottles;
 import org.wetside.store.Database;
 import org.wetside.store.Loads;
 import org.wetside.web.OpenServer;
@@ -79,6 +83,47 @@ class SheetPdfTest {
     assertThat(sheet.baths())
         .extracting(SheetView.SheetBath::bottle)
         .containsExactly("D", "S", "F", "W", "P");
+  }
+
+  /** The names in the bottles are invented and on no list of hazards. */
+  @Test
+  void whatHasNoCautionIsNamedAtItsOwnBathOnly() {
+    bottle("F", "quick salt", BathKind.FIXER);
+    bottle("P", "sheeter", BathKind.FINAL_RINSE);
+    List<SheetView.SheetCare> care =
+        view(load, "20:03:30").care().stream()
+            .filter(one -> one.text().contains("no caution on file"))
+            .toList();
+    String none = "no caution on file: read the maker's safety data sheet first";
+    assertThat(care)
+        .extracting(one -> String.join(", ", one.baths()) + " | " + one.text())
+        .containsExactly(
+            "developer | soup: " + none,
+            "fixer | quick salt: " + none,
+            "final rinse | sheeter: " + none,
+            "stop bath, wash aid | " + none);
+  }
+
+  private void bottle(String letter, String contents, BathKind bath) {
+    try (Database database = Database.open(home.resolve("wetside.db"))) {
+      Volume litre = Volume.ofLitres(1);
+      BottleLabel label =
+          new BottleLabel(
+              letter,
+              contents,
+              Strength.WORKING,
+              bath,
+              litre,
+              false,
+              Optional.empty(),
+              Optional.empty(),
+              "");
+      database.inTransaction(
+          session -> {
+            new Bottles(session).add(label, litre, NOON.instant());
+            return label;
+          });
+    }
   }
 
   @Test
