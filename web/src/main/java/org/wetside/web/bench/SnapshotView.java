@@ -102,7 +102,7 @@ public record SnapshotView(
         Instants.text(at.endsAt()),
         Instants.text(at.planned().end()),
         TimeSpan.toSeconds(moved),
-        MovedWords.of(at, moved),
+        MovedWords.of(at.state(), at.moments(), at.planned()),
         StepView.all(at),
         CueView.all(at),
         GapView.all(at),
