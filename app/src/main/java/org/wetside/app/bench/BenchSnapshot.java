@@ -1,5 +1,6 @@
 package org.wetside.app.bench;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,8 @@ import org.wetside.core.run.RunState;
  * @param state the fold over its events
  * @param moments every moment, happened and expected
  * @param planned the same as planned when the run started
- * @param cues all cues at the moments of {@link #moments}
+ * @param cues all cues at the moments of {@link #moments}; of a run that is over only those that
+ *     were due before its end
  * @param keys what may be pressed, now or later
  * @param hands what is known of pouring and draining with this tank
  * @param taken for each step what its bottle gives
@@ -56,12 +58,25 @@ public record BenchSnapshot(
         state,
         moments,
         Placement.planned(state.plan(), moments.start()),
-        CueSheet.along(moments.offsets(state.plan()), run.card().tank()),
+        cues(state, moments, run.card().tank()),
         Keys.of(state, moments, now),
         hands,
         run.taken(),
         before,
         Optional.empty());
+  }
+
+  /** Nothing is said any more once a run is over: what was still to come falls away. */
+  private static List<Cue> cues(RunState state, Placement moments, String tank) {
+    if (state.phase().over() && state.startedAt().isEmpty()) {
+      return List.of();
+    }
+    List<Cue> all = CueSheet.along(moments.offsets(state.plan()), tank);
+    return state
+        .endedAt()
+        .map(end -> Duration.between(moments.start(), end))
+        .map(last -> all.stream().filter(cue -> cue.at().compareTo(last) <= 0).toList())
+        .orElse(all);
   }
 
   /** The same beside other runs. */

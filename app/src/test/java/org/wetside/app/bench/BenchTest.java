@@ -46,6 +46,45 @@ class BenchTest {
   }
 
   @Test
+  void aRunThatIsOverHasNoCueToCome() {
+    try (Evening evening = evening()) {
+      long run = evening.started();
+      evening.clock.pass(Duration.ofSeconds(100));
+      int all = evening.bench.look(run).cues().size();
+      BenchSnapshot givenUp = evening.send(run, 0, new Happening.Abandoned("no fixer")).snapshot();
+      assertThat(givenUp.state().phase()).isEqualTo(Phase.ABANDONED);
+      assertThat(givenUp.cues()).isNotEmpty().hasSizeLessThan(all);
+      assertThat(givenUp.cues())
+          .allMatch(cue -> !givenUp.at(cue).isAfter(Evening.START.plusSeconds(100)));
+      evening.clock.pass(Duration.ofHours(1));
+      assertThat(evening.bench.look(run).cues()).isEqualTo(givenUp.cues());
+    }
+  }
+
+  @Test
+  void aRunThatWentThroughKeepsEveryCueToTheLast() {
+    try (Evening evening = evening()) {
+      long run = evening.started();
+      int all = evening.bench.look(run).cues().size();
+      evening.clock.pass(Duration.ofHours(1));
+      BenchSnapshot over = evening.bench.look(run);
+      assertThat(over.state().phase()).isEqualTo(Phase.FINISHED);
+      assertThat(over.cues()).hasSize(all);
+      assertThat(over.cues()).allMatch(cue -> !over.at(cue).isAfter(over.endsAt()));
+    }
+  }
+
+  @Test
+  void aRunGivenUpBeforeTheFirstPourHasNoCueAtAll() {
+    try (Evening evening = evening()) {
+      long run = evening.open().card().id();
+      evening.clock.pass(Duration.ofSeconds(100));
+      assertThat(evening.send(run, 0, new Happening.Abandoned("tired")).snapshot().cues())
+          .isEmpty();
+    }
+  }
+
+  @Test
   void theEndSettlesBottlesRollsAndWords() {
     try (Evening evening = evening()) {
       long run = evening.started();
