@@ -3,6 +3,7 @@ package org.wetside.app.bench;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,7 @@ final class BothTanks {
   static Optional<Clash> nextClash(LiveRun run, Collection<LiveRun> all, Instant now) {
     return others(run, all).stream()
         .flatMap(other -> Clash.between(windows(run, now), windows(other, now)).stream().limit(1))
-        .min(java.util.Comparator.comparing(Clash::at));
+        .min(Comparator.comparing(Clash::at));
   }
 
   /** When a run that is ready is best begun; empty when nothing else is going on. */

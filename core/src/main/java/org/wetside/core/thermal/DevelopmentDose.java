@@ -3,6 +3,7 @@ package org.wetside.core.thermal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.wetside.core.quantity.TimeSpan;
 import org.wetside.core.thermal.BathCurve.Point;
 
@@ -134,7 +135,7 @@ public final class DevelopmentDose {
     boolean rising = to.celsius() > from.celsius();
     double least = Math.min(from.celsius(), to.celsius());
     double most = Math.max(from.celsius(), to.celsius());
-    return java.util.stream.DoubleStream.of(rising ? low : high, rising ? high : low)
+    return DoubleStream.of(rising ? low : high, rising ? high : low)
         .filter(edge -> edge > least && edge < most)
         .toArray();
   }

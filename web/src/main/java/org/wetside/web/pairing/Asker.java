@@ -3,6 +3,7 @@ package org.wetside.web.pairing;
 import io.javalin.http.Context;
 import java.net.InetAddress;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Where a request comes from, by the connection itself: what it says of that is not believed. */
 public final class Asker {
@@ -18,7 +19,7 @@ public final class Asker {
   }
 
   /** Whether the Host of a request means "this machine" on every machine, whatever the port. */
-  public static boolean isLoopbackName(@org.jspecify.annotations.Nullable String host) {
+  public static boolean isLoopbackName(@Nullable String host) {
     return host != null && LOOPBACK_NAMES.contains(nameOf(host));
   }
 
