@@ -32,6 +32,7 @@ import { spokenPlace, where } from "./panels/where.js";
 
 const MESSAGE_MS = 12000;
 const KEEP_EVERY_MS = 1000;
+const SET_CLOCK_EVERY_MS = 120000; // crystals drift by some milliseconds in that time
 
 /** @typedef {import("./snapshot.js").Run} Run @typedef {import("./panels/panel.js").Panel} Panel */
 
@@ -45,10 +46,10 @@ class Bench {
     this.deck = new Deck(byId("keys"));
     this.lead = new Lead(this.sheet, (cues) => this.missed(cues));
     this.track = new Track({
-      run: () => this.current,
+      run: (number) => this.runOf(number ?? this.current.run),
       now: () => this.clock.now(),
-      playing: (is) => {
-        this.lead.handedOver = is;
+      playing: (run) => {
+        this.lead.handedOver = run;
       },
       moved: () => this.tell("The plan has moved. A new cue track is ready."),
       failed: (why) => this.tell(why),
@@ -67,30 +68,38 @@ class Bench {
     this.lostSince = null;
     this.toldSequence = -1;
     this.keptAt = 0;
+    this.clockSetAt = 0;
     const listener = {
       snapshot: (/** @type {Run} */ fresh) => this.take(fresh),
-      asks: (/** @type {import("./outbox.js").Posted} */ event, /** @type {string} */ question) => this.open(ask(this.face, question, () => this.link.post({ ...event, confirmed: true }))),
+      asks: (/** @type {string} */ question, /** @type {() => void} */ confirm) => this.open(ask(this.face, question, confirm)),
       refused: (/** @type {string} */ reason) => this.tell(`Not done. ${reason}`),
       noted: (/** @type {string} */ reason) => this.tell(`Noted, not applied: ${reason}`),
       reach: (/** @type {number | null} */ since) => this.reach(since),
     };
     this.link = new Link(run.run, listener);
-    this.companion = new Companion({ ...listener, noted: (reason) => this.tell(reason.charAt(0).toUpperCase() + reason.slice(1)) });
+    this.companion = new Companion({ ...listener, noted: (reason) => this.tell(reason.charAt(0).toUpperCase() + reason.slice(1)) }, (run) => this.keep(run));
     this.face = this.faceForPanels();
   }
 
   async start() {
     this.sheet.hidden = false;
     byId("plain").hidden = true;
-    document.addEventListener("pointerdown", () => this.lead.wake());
+    for (const touch of ["pointerdown", "pointerup", "click"]) {
+      document.addEventListener(touch, () => this.lead.wake()); // which of them wakes the sound differs from browser to browser
+    }
     byId("other").addEventListener("click", () => {
       this.changeTank();
       byId("other").blur(); // Space goes on meaning the next step
     });
-    document.addEventListener("visibilitychange", () => this.draw());
+    document.addEventListener("visibilitychange", () => {
+      this.draw();
+      if (document.visibilityState === "visible") {
+        this.setClock(); // a device that slept may have stopped its own
+      }
+    });
     window.addEventListener("resize", () => this.draw());
     if (this.current.phase === "ready") {
-      if (wasHeard()) {
+      if (wasHeard(Date.now())) {
         this.beforePour();
       } else {
         this.open(hearing(this.face, () => this.beforePour()));
@@ -114,6 +123,19 @@ class Bench {
     };
     requestAnimationFrame(frame);
     startPulse(() => this.beat());
+    if (this.lead.isSilent && !isOver(this.current)) {
+      navigator.vibrate?.([300, 150, 300]); // silent after a load: felt where the browser allows it
+    }
+  }
+
+  /** The run of that number among those that are led here. @param {number} number @returns {Run | null} */
+  runOf(number) {
+    return [this.current, this.companion.other?.run].find((run) => run?.run === number) ?? null;
+  }
+
+  setClock() {
+    this.clockSetAt = performance.now();
+    void this.clock.measure().catch(() => undefined);
   }
 
   /** @param {Run} run */
@@ -179,7 +201,7 @@ class Bench {
     const was = this.lostSince;
     this.lostSince = since;
     if (since === null) {
-      void this.clock.measure().catch(() => undefined);
+      this.setClock();
     }
     if ((was === null) !== (since === null) && !isOver(this.current)) {
       this.lead.say(since === null ? "The server is back." : "No server. Going on by the plan.");
@@ -198,7 +220,7 @@ class Bench {
 
   /** What sounds, is said or flashes now; apart from drawing, so that it works unseen. */
   beat() {
-    this.companion.look(this.current.run, this.current.phase === "ready");
+    this.companion.look(this.current.run, this.current.phase === "ready", this.clock.now());
     this.lead.follow(this.companion.both(this.current), this.clock.now());
     this.track.beat();
     if (performance.now() - this.keptAt > KEEP_EVERY_MS && !isOver(this.current)) {
@@ -206,6 +228,10 @@ class Bench {
       keepLead(this.current.run, { since: this.lead.unbrokenSince, upTo: this.lead.upTo });
     }
     this.link.tellOfItself(this.lead.isSilent && !isOver(this.current), this.lead.unbrokenSince);
+    this.companion.tellOfItself(this.lead.isSilent, this.lead.unbrokenSince);
+    if (this.lostSince === null && performance.now() - this.clockSetAt > SET_CLOCK_EVERY_MS) {
+      this.setClock();
+    }
     const closes = this.panel?.closesAfterMs;
     if (closes !== undefined && performance.now() - this.panelOpenedAt > closes) {
       this.open(null);
@@ -214,12 +240,15 @@ class Bench {
 
   /** The page was frozen when these were due; if no other screen told of them, nobody did. @param {import("./snapshot.js").Cue[]} cues */
   missed(cues) {
-    if (this.link.others.some((other) => !other.silent)) {
-      return;
-    }
-    const own = this.current.cues.filter((one) => HANDS.has(one.act));
-    for (const cue of own.filter((one) => cues.some((gone) => gone.id === one.id || gone.id === `${this.current.run}:${one.id}`))) {
-      this.post({ kind: "cue missed", step: cue.step, cue: cue.id });
+    const other = this.companion.other;
+    for (const led of [{ run: this.current, link: this.link }, ...(other === null ? [] : [other])]) {
+      if (led.link.others.some((one) => !one.silent)) {
+        continue;
+      }
+      const own = led.run.cues.filter((one) => HANDS.has(one.act));
+      for (const cue of own.filter((one) => cues.some((gone) => gone.id === `${led.run.run}:${one.id}` || (gone.id === one.id && led.run === this.current)))) {
+        led.link.post(this.stamped({ kind: "cue missed", step: cue.step, cue: cue.id }));
+      }
     }
   }
 
@@ -304,8 +333,12 @@ class Bench {
 
   /** @param {Record<string, unknown>} event */
   post(event) {
-    const occurredAt = new Date(this.clock.now()).toISOString();
-    this.link.post({ id: freshId(), occurredAt, screen: screenName(), ...event });
+    this.link.post(this.stamped(event));
+  }
+
+  /** @param {Record<string, unknown>} event */
+  stamped(event) {
+    return { id: freshId(), occurredAt: new Date(this.clock.now()).toISOString(), screen: screenName(), ...event };
   }
 
   restingActions() {

@@ -3,6 +3,7 @@
 import { actAt, inOneLine } from "./act.js";
 import { byId, write } from "./elements.js";
 import { mergedCues } from "./hands.js";
+import { keptRuns } from "./kept.js";
 import { Link } from "./link.js";
 import { atTheLine, isOver, readRun } from "./snapshot.js";
 import { Tape } from "./tape.js";
@@ -13,17 +14,24 @@ const LOOK_EVERY_MS = 10000;
 /** @typedef {import("./snapshot.js").Run} Run */
 
 export class Companion {
-  /** @param {import("./link.js").Listener} listener for what the other run's line says */
-  constructor(listener) {
+  /**
+   * @param {import("./link.js").Listener} listener for what the other run's line says
+   * @param {(run: Run) => void} keep for a reload while the server is away
+   */
+  constructor(listener, keep) {
     this.listener = listener;
+    this.keep = keep;
     this.tape = new Tape(byId("other-tape"));
     /** @type {{run: Run, link: Link} | null} */
     this.other = null;
     this.lookedAt = Number.NEGATIVE_INFINITY;
   }
 
-  /** Looks for another run that goes on. @param {number} ownRun @param {boolean} ready whether the own run is still to begin */
-  look(ownRun, ready) {
+  /**
+   * Looks for another run that goes on; while the server is away, among those kept here.
+   * @param {number} ownRun @param {boolean} ready whether the own run is still to begin @param {number} now by the server's clock
+   */
+  look(ownRun, ready, now) {
     const { other } = this;
     if (other !== null && isOver(other.run)) {
       other.link.close();
@@ -36,9 +44,9 @@ export class Companion {
     fetch("/api/runs", { cache: "no-store" })
       .then((answer) => answer.json())
       .then((said) => said.runs.find((/** @type {{run: number, phase: string}} */ one) => one.run !== ownRun && (one.phase === "running" || one.phase === "waiting")))
-      .then((found) => (found === undefined ? undefined : this.join(found.run)))
+      .then((found) => (found === undefined ? undefined : this.join(found.run, now)))
       .then(() => (ready && this.other !== null ? this.advise(ownRun) : undefined))
-      .catch(() => undefined);
+      .catch(() => this.joinKept(ownRun, now));
   }
 
   /** Says when the own run is best begun, so that hands are never wanted twice. @param {number} ownRun */
@@ -50,12 +58,32 @@ export class Companion {
     }
   }
 
-  /** @param {number} number */
-  async join(number) {
-    const text = await (await fetch(`/api/runs/${number}`, { cache: "no-store" })).text();
-    const link = new Link(number, this.listener);
-    this.other = { run: readRun(text), link };
+  /** @param {number} number @param {number} now */
+  async join(number, now) {
+    const answer = await fetch(`/api/runs/${number}`, { cache: "no-store" });
+    this.follow(readRun(await answer.text()), now);
+  }
+
+  /** @param {number} ownRun @param {number} now */
+  joinKept(ownRun, now) {
+    const kept = keptRuns(performance.timeOrigin + performance.now()).find(({ run }) => run.run !== ownRun);
+    if (this.other === null && kept !== undefined) {
+      this.follow(kept.run, now);
+    }
+  }
+
+  /** @param {Run} run @param {number} now */
+  follow(run, now) {
+    const link = new Link(run.run, this.listener);
+    link.followedSince = now;
+    this.other = { run, link };
+    this.keep(run);
     link.open();
+  }
+
+  /** The other run's record asks too who led while the server was away. @param {boolean} silent @param {number} leadingSince */
+  tellOfItself(silent, leadingSince) {
+    this.other?.link.tellOfItself(silent && !isOver(this.other.run), leadingSince);
   }
 
   /** @param {Run} run tells whether it was the other's */
@@ -64,7 +92,11 @@ export class Companion {
       return false;
     }
     if (run.sequence >= this.other.run.sequence) {
+      if (run.gaps.length > this.other.run.gaps.length) {
+        this.other.link.toldSilent = null; // the server was away: it asks who led meanwhile
+      }
       this.other.run = run;
+      this.keep(run);
     }
     return true;
   }
@@ -85,7 +117,7 @@ export class Companion {
     }
     const other = this.other.run;
     const base = own.provisional || isOver(own) ? other : own;
-    return { ...base, cues: mergedCues([own, other].filter((run) => !run.provisional)) };
+    return { ...base, cues: mergedCues([own, other].filter((run) => !run.provisional && run.phase !== "abandoned")) };
   }
 
   /** @param {number} now */

@@ -23,6 +23,19 @@ export function keptRun(number) {
   }
 }
 
+/** The runs kept here that were going on when they were last told and whose plan is not over. @param {number} now by the device's clock @returns {{offset: number, run: Run}[]} */
+export function keptRuns(now) {
+  try {
+    return Object.keys(localStorage)
+      .filter((name) => name.startsWith(NAME))
+      .map((name) => keptRun(Number(name.slice(NAME.length))))
+      .filter((kept) => kept !== null)
+      .filter(({ run, offset }) => (run.phase === "running" || run.phase === "waiting") && run.endsAt > now + offset);
+  } catch {
+    return [];
+  }
+}
+
 /** Since when this page has led, and up to when it has told the cues. @param {number} number @param {{since: number, upTo: number}} lead */
 export function keepLead(number, lead) {
   try {

@@ -1,6 +1,7 @@
 // Leads by ear, eye and hand: what is due sounds, is spoken, flashes and is felt, each cue once.
 
 import { Awake } from "./awake.js";
+import { tankOf } from "./hands.js";
 import { Signal } from "./signal.js";
 import { isOver } from "./snapshot.js";
 import { Sound } from "./sound.js";
@@ -24,8 +25,8 @@ export class Lead {
     this.missed = missed;
     /** Next steps pressed here that the server has not answered. @type {Set<string>} */
     this.pressed = new Set();
-    /** While a cue track plays in its own element, the page itself is quiet. */
-    this.handedOver = false;
+    /** The run whose cue track plays in its own element: the page itself is quiet about it. @type {number | null} */
+    this.handedOver = null;
     this.upTo = Number.NaN;
     /** Since when this page has followed the run without a break, by the server's clock. */
     this.unbrokenSince = Number.NaN;
@@ -44,7 +45,7 @@ export class Lead {
 
   /** Whether this screen should sound but cannot yet. */
   get isSilent() {
-    return this.voice.choice !== "none" && this.voice.choice !== "reader" && !this.sound.isAlive && !this.handedOver;
+    return this.voice.choice !== "none" && this.voice.choice !== "reader" && !this.sound.isAlive && this.handedOver === null;
   }
 
   wake() {
@@ -73,7 +74,8 @@ export class Lead {
       return;
     }
     // The last cue and the news that the run is over come together: it is told all the same.
-    this.sound.plan(this.handedOver || isOver(run) ? [] : run.cues, now);
+    const own = run.cues.filter((cue) => tankOf(cue, run) !== this.handedOver);
+    this.sound.plan(isOver(run) ? [] : own, now);
     const from = Number.isNaN(this.upTo) ? now : this.upTo;
     const due = run.cues.filter((cue) => cue.at > from && cue.at <= now);
     const unheard = this.isSilent && due.some((cue) => HANDS.has(cue.act));
@@ -84,12 +86,11 @@ export class Lead {
     if (due.length === 0) {
       return;
     }
-    this.signal.clear();
     const fresh = due.filter((cue) => now - cue.at < TOO_LATE_MS);
     const last = fresh[fresh.length - 1];
     if (last !== undefined) {
-      this.voice.sayDue(fresh.map((cue) => cue.speech).join(" "));
-      if (isOver(run) && !this.sound.hasPlaced(last.id) && !this.handedOver) {
+      this.voice.sayDue(fresh.filter((cue) => own.includes(cue)).map((cue) => cue.speech).join(" "));
+      if (isOver(run) && !this.sound.hasPlaced(last.id) && own.includes(last)) {
         this.sound.playNow(last.tone, this.voice.choice === "clips" ? last.clips : []); // ended by hand, before its time
       }
       if (fresh.some((cue) => cue.signal.flash)) {

@@ -5,6 +5,8 @@ import { nameOf } from "./keys.js";
 
 const TWICE_WITHIN_MS = 700;
 const LEAVE_WITHIN_MS = 6000;
+const HELD_MS = 1500;
+const LEFT_EDGE = 0.25;
 
 /** @typedef {{words: string, felt: string[]}} Stage what is said, and the checks that hands have answered when it is done */
 /**
@@ -21,6 +23,7 @@ export class LightsOut {
     /** @type {string[]} */
     this.felt = [];
     this.lastAt = Number.NEGATIVE_INFINITY;
+    this.touchedAt = Number.NaN;
     this.leavingUntil = Number.NEGATIVE_INFINITY;
     this.cover = html("div", { id: "dark", "aria-hidden": "true" });
     /** @type {AbortController} */
@@ -35,6 +38,7 @@ export class LightsOut {
     window.addEventListener("keydown", (event) => this.key(event), how);
     window.addEventListener("keyup", (event) => swallow(event), how);
     window.addEventListener("pointerdown", (event) => this.touch(event), how);
+    window.addEventListener("pointerup", (event) => this.let(event), how);
     for (const kind of ["click", "contextmenu", "wheel"]) {
       window.addEventListener(kind, swallow, { ...how, passive: false });
     }
@@ -61,8 +65,23 @@ export class LightsOut {
   /** @param {PointerEvent} event */
   touch(event) {
     swallow(event);
-    if (event.timeStamp - this.lastAt >= TWICE_WITHIN_MS) {
-      this.lastAt = event.timeStamp;
+    this.touchedAt = event.timeStamp;
+  }
+
+  /** A finger that is lifted: held long it asks to leave, at the left edge it asks again, anywhere else it goes on. @param {PointerEvent} event */
+  let(event) {
+    swallow(event);
+    const held = event.timeStamp - this.touchedAt;
+    this.touchedAt = Number.NaN;
+    if (Number.isNaN(held) || event.timeStamp - this.lastAt < TWICE_WITHIN_MS) {
+      return;
+    }
+    this.lastAt = event.timeStamp;
+    if (held >= HELD_MS) {
+      this.leave(event.timeStamp);
+    } else if (event.clientX < window.innerWidth * LEFT_EDGE) {
+      this.speak();
+    } else {
       this.goOn(event.timeStamp);
     }
   }

@@ -10,7 +10,7 @@ const ANSWER_WITHIN_MS = 6000;
 
 /** @typedef {import("./snapshot.js").Run} Run @typedef {import("./outbox.js").Posted} Posted */
 /**
- * @typedef {{snapshot: (run: Run) => void, asks: (event: Posted, question: string) => void, refused: (reason: string) => void,
+ * @typedef {{snapshot: (run: Run) => void, asks: (question: string, confirm: () => void) => void, refused: (reason: string) => void,
  *   noted: (reason: string) => void, reach: (since: number | null) => void}} Listener
  */
 
@@ -31,6 +31,8 @@ export class Link {
     this.others = [];
     /** What the server was last told of this page. @type {boolean | null} */
     this.toldSilent = null;
+    /** The page has not followed this run for longer than since then, by the server's clock. */
+    this.followedSince = Number.NEGATIVE_INFINITY;
   }
 
   open() {
@@ -77,10 +79,11 @@ export class Link {
       return;
     }
     this.toldSilent = silent;
+    const since = Math.max(leadingSince, this.followedSince);
     fetch(`${this.address}/screens`, {
       method: "POST",
       headers: { "Content-Type": "application/json" },
-      body: JSON.stringify({ screen: screenName(), silent, leadingSince: Number.isNaN(leadingSince) ? null : new Date(leadingSince).toISOString() }),
+      body: JSON.stringify({ screen: screenName(), silent, leadingSince: Number.isFinite(since) ? new Date(since).toISOString() : null }),
       signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
     }).catch(() => {
       this.toldSilent = null;
@@ -111,25 +114,18 @@ export class Link {
       body: JSON.stringify(event),
       signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
     });
-    if (answer.status >= 500) {
-      throw new Error(`the server answered ${answer.status}`);
-    }
-    const text = await answer.text();
+    const said = answerIn(answer, await answer.text());
     this.outbox.remove(event.id);
     this.heard();
-    if (answer.ok) {
-      const said = JSON.parse(text);
+    if (said.outcome === "asks") {
+      this.listener.asks(said.detail, () => this.post({ ...event, confirmed: true }));
+    } else if (answer.ok) {
       this.listener.snapshot(readRun(JSON.stringify(said.snapshot)));
       if (said.outcome === "noted") {
         this.listener.noted(said.reason);
       }
-      return;
-    }
-    const problem = problemIn(text);
-    if (problem.outcome === "asks") {
-      this.listener.asks(event, problem.detail);
     } else {
-      this.listener.refused(problem.detail);
+      this.listener.refused(said.detail ?? "The server did not say why.");
     }
   }
 
@@ -160,11 +156,16 @@ export class Link {
   }
 }
 
-/** What a refusal says; a refusal without words must not hold up what was pressed after it. @param {string} text */
-function problemIn(text) {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return { outcome: "refused", detail: "The server did not say why." };
+/**
+ * What the server says of a press. An answer that is not the server's own (another page of this machine, a network that asks for a
+ * password, a screen that is no longer paired) is none: the press stays in the outbox.
+ * @param {Response} answer @param {string} text
+ */
+function answerIn(answer, text) {
+  const elsewhere = answer.redirected || [401, 403, 404].includes(answer.status) || answer.status >= 500;
+  const said = elsewhere ? null : JSON.parse(text);
+  if (said === null || typeof said !== "object") {
+    throw new Error(`no answer of the server's own: ${answer.status}`);
   }
+  return said;
 }

@@ -7,13 +7,12 @@ export class Outbox {
   constructor(run) {
     this.name = `wetside.pressed.${run}`;
     /** @type {Posted[]} */
-    this.waiting = read(this.name);
+    this.waiting = read(this.name) ?? [];
   }
 
   /** @param {Posted} event */
   add(event) {
-    this.waiting.push(event);
-    this.keep();
+    this.change((kept) => [...kept.filter((one) => one.id !== event.id), event]);
   }
 
   /** @returns {Posted | undefined} */
@@ -23,15 +22,17 @@ export class Outbox {
 
   /** The server has answered it. @param {string} id */
   remove(id) {
-    this.waiting = this.waiting.filter((event) => event.id !== id);
-    this.keep();
+    this.change((kept) => kept.filter((event) => event.id !== id));
   }
 
   get length() {
     return this.waiting.length;
   }
 
-  keep() {
+  /** Two tabs of one device share what is kept: each changes what stands there now. @param {(kept: Posted[]) => Posted[]} how */
+  change(how) {
+    const kept = read(this.name);
+    this.waiting = how(kept ?? this.waiting);
     try {
       localStorage.setItem(this.name, JSON.stringify(this.waiting));
     } catch {
@@ -40,12 +41,12 @@ export class Outbox {
   }
 }
 
-/** @param {string} name @returns {Posted[]} */
+/** Null where nothing can be kept. @param {string} name @returns {Posted[] | null} */
 function read(name) {
   try {
     return JSON.parse(localStorage.getItem(name) ?? "[]");
   } catch {
-    return [];
+    return null;
   }
 }
 

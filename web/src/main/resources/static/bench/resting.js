@@ -44,7 +44,7 @@ function nextStep(bench, actions, pressed) {
     const coming = run.nothingToPress;
     return { none: coming === null ? ["Nothing to press."] : ["Nothing to press.", coming.at === null ? coming.text : `${coming.text} at ${clock(coming.at)}`] };
   }
-  const mark = `${run.sequence}:${JSON.stringify(key.event)}`;
+  const mark = `${run.run}:${run.sequence}:${JSON.stringify(key.event)}`;
   if (pressed.has(mark)) {
     return { none: ["Pressed and kept.", "On its way"] };
   }

@@ -2,6 +2,7 @@
 
 const SHOWN_MS = 1100; // at least a second for the eye, however late the browser draws
 const REST_MS = 600;
+const STILL_MS = 4000;
 
 export class Signal {
   /** @param {HTMLElement} sheet */
@@ -18,20 +19,13 @@ export class Signal {
   give(pattern) {
     navigator.vibrate?.(pattern);
     const now = performance.now();
-    if (this.still.matches) {
-      this.sheet.classList.add("framed"); // taken away when the act is over
-      return;
-    }
     if (now < this.free) {
       return;
     }
-    this.free = now + SHOWN_MS + REST_MS;
-    this.sheet.classList.add("flash");
-    setTimeout(() => this.sheet.classList.remove("flash"), SHOWN_MS);
-  }
-
-  /** The act is over. */
-  clear() {
-    this.sheet.classList.remove("framed");
+    // With reduced motion a frame that stands still, longer, and gone before the next act, or that act would change nothing.
+    const [sign, shown] = this.still.matches ? ["framed", STILL_MS] : ["flash", SHOWN_MS];
+    this.free = now + shown + REST_MS;
+    this.sheet.classList.add(sign);
+    setTimeout(() => this.sheet.classList.remove(sign), shown);
   }
 }

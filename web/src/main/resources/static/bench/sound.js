@@ -26,7 +26,7 @@ export class Sound {
     this.book = null;
     /** @type {AudioBuffer | null} */
     this.recording = null;
-    /** What is on the audio clock: when by the server's clock and when by its own. @type {Map<string, {at: number, startsAt: number, stop: () => void}>} */
+    /** What is on the audio clock: when by the server's clock and when by its own. @type {Map<string, {at: number, startsAt: number, cue: boolean, stop: () => void, hush: () => void}>} */
     this.placed = new Map();
     this.on = true;
     this.wish = { words: true, alive: true };
@@ -119,7 +119,7 @@ export class Sound {
     for (const one of score) {
       if (!this.placed.has(one.id)) {
         const startsAt = startOf(one);
-        this.placed.set(one.id, { at: one.at, startsAt, stop: this.put(one, startsAt) });
+        this.placed.set(one.id, { at: one.at, startsAt, cue: !one.soft, ...this.put(one, startsAt) });
       }
     }
   }
@@ -129,34 +129,54 @@ export class Sound {
     return this.placed.has(id);
   }
 
-  /** @param {Sounding} one @param {number} startsAt s on the audio clock @returns {() => void} */
+  /** Takes it back, or its words alone. @param {Sounding} one @param {number} startsAt s on the audio clock @returns {{stop: () => void, hush: () => void}} */
   put(one, startsAt) {
     const { audio, out, book } = this;
+    const nothing = () => undefined;
     if (audio === null || out === null || book === null) {
-      return () => undefined;
+      return { stop: nothing, hush: nothing };
     }
     const tone = playNotes(audio, out, one.notes, startsAt, one.soft ? book.soft : book.loud, book.edgeMilliseconds / 1000);
     if (this.recording === null || one.clips.length === 0) {
-      return tone;
+      return { stop: tone, hush: nothing };
     }
     const shift = startsAt - one.at / 1000;
     const words = playPieces(audio, out, this.recording, piecesOf(book, one.clips), one.wordsAt / 1000 + shift, one.wordsUntil / 1000 + shift);
-    return () => {
+    const stop = () => {
       tone();
       words();
     };
+    return { stop, hush: words };
+  }
+
+  /** Nobody speaks any more; what is to come will. */
+  hushWords() {
+    this.hush();
+    const now = this.audio?.currentTime ?? 0;
+    for (const put of this.placed.values()) {
+      if (put.startsAt <= now) {
+        put.hush();
+      }
+    }
+  }
+
+  /** When the next cue with a tone begins, s on the audio clock: a sentence said meanwhile ends before it. */
+  nextAt() {
+    const now = this.audio?.currentTime ?? 0;
+    const coming = [...this.placed.values()].filter((put) => put.startsAt > now && put.cue).map((put) => put.startsAt);
+    return Math.min(Number.POSITIVE_INFINITY, ...coming);
   }
 
   /** Plays a pattern and its words now; what was played so before it falls silent. @param {import("./snapshot.js").Note[]} notes @param {string[]} clips */
   playNow(notes, clips) {
     const { audio, book } = this;
-    this.hush();
+    this.hushWords();
     if (audio === null || book === null || !this.on) {
       return;
     }
     const startsAt = audio.currentTime + SOON_S;
     const wordsAt = (startsAt + lengthOf(notes) / 1000) * 1000 + (notes.length > 0 ? book.wordsAfterMilliseconds : 0);
-    this.hush = this.put({ id: "now", at: startsAt * 1000, notes, soft: false, clips, wordsAt, wordsUntil: Number.POSITIVE_INFINITY }, startsAt);
+    this.hush = this.put({ id: "now", at: startsAt * 1000, notes, soft: false, clips, wordsAt, wordsUntil: this.nextAt() * 1000 }, startsAt).stop;
   }
 
   /** Says a sentence by the shipped clips; tells whether they could. @param {string} words */

@@ -14,7 +14,7 @@ import { clock, minute } from "./times.js";
 export function stripOf(state) {
   if (state.lostSince !== null) {
     const kept = state.kept === 0 ? "" : ` ${state.kept} ${state.kept === 1 ? "press" : "presses"} kept.`;
-    return { strong: `No server since ${minute(state.lostSince)}.`, rest: ` Going on by the plan.${kept}${survivesReload() ? "" : " Do not reload this page."}` };
+    return { strong: `No server since ${minute(state.lostSince)}.`, rest: ` Going on by the plan.${kept}${survivesReload() ? "" : " Do not reload this page."}${state.silent && !state.over ? " Silent until you press a key." : ""}` };
   }
   if (state.message !== null) {
     return { strong: state.message, rest: "" };

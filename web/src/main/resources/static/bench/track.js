@@ -5,7 +5,7 @@ const LOOK_EVERY_MS = 2000;
 
 /** @typedef {import("./snapshot.js").Run} Run */
 /**
- * @typedef {{run: () => Run, now: () => number, playing: (is: boolean) => void, moved: () => void, failed: (why: string) => void}} Listener
+ * @typedef {{run: (number: number | null) => Run | null, now: () => number, playing: (run: number | null) => void, moved: () => void, failed: (why: string) => void}} Listener
  */
 
 export class Track {
@@ -15,6 +15,8 @@ export class Track {
     /** @type {HTMLAudioElement | null} */
     this.player = null;
     this.startsAt = 0;
+    /** Whose track it is. @type {number | null} */
+    this.of = null;
     /** When each cue of the track is due. @type {Map<string, number>} */
     this.known = new Map();
     this.lookedAt = 0;
@@ -24,32 +26,50 @@ export class Track {
     return this.player !== null && !this.player.paused;
   }
 
-  /** From the present moment to the end of the run. To be called by a press: browsers ask for one. */
-  async start() {
-    const run = this.listener.run();
-    const player = this.player ?? new Audio();
-    this.player = player;
-    this.startsAt = Math.floor(this.listener.now() / 1000) * 1000;
-    this.known = new Map(run.cues.map((cue) => [cue.id, cue.at]));
+  /**
+   * From the present moment to the end of the run. To be called by a press: browsers ask for one. What plays already plays on until the
+   * new one does.
+   * @param {number | null} [number] of the run; the one that is led when nothing is said
+   */
+  async start(number = null) {
+    const run = this.listener.run(number);
+    if (run === null) {
+      return;
+    }
+    const player = new Audio();
+    const before = this.player;
+    const startsAt = Math.floor(this.listener.now() / 1000) * 1000;
     const ending = player.canPlayType('audio/ogg; codecs="opus"') === "" ? "wav" : "opus";
-    player.src = `/api/runs/${run.run}/track.${ending}?from=${encodeURIComponent(new Date(this.startsAt).toISOString())}`;
-    player.onended = () => this.stop();
-    player.onerror = () => this.fail("The cue track could not be played.");
+    player.src = `/api/runs/${run.run}/track.${ending}?from=${encodeURIComponent(new Date(startsAt).toISOString())}`;
     try {
       await player.play();
-      this.listener.playing(true);
-      this.align();
-      this.tellLockScreen(run);
     } catch {
-      this.fail("The cue track could not be played.");
+      if (before === null) {
+        this.fail("The cue track could not be played.");
+      } else {
+        this.listener.failed("A new cue track is ready. Press S and hand over again: the one that plays is out of date.");
+        this.known = knownOf(run);
+      }
+      return;
     }
+    before?.pause();
+    this.player = player;
+    this.of = run.run;
+    this.startsAt = startsAt;
+    this.known = knownOf(run);
+    player.onended = () => this.stop();
+    player.onerror = () => this.fail("The cue track could not be played.");
+    this.listener.playing(run.run);
+    this.align();
+    this.tellLockScreen(run);
   }
 
   stop() {
     this.player?.pause();
     this.player?.removeAttribute("src");
     this.player = null;
-    this.listener.playing(false);
+    this.of = null;
+    this.listener.playing(null);
   }
 
   /** Keeps the track at the present moment, and sees whether the plan has moved away from it. */
@@ -59,9 +79,10 @@ export class Track {
     }
     this.lookedAt = performance.now();
     this.align();
-    if (hasMoved(this.known, this.listener.run(), this.listener.now())) {
+    const run = this.listener.run(this.of);
+    if (run !== null && hasMoved(this.known, run, this.listener.now())) {
       this.listener.moved();
-      void this.start();
+      void this.start(run.run);
     }
   }
 
@@ -88,6 +109,11 @@ export class Track {
       navigator.mediaSession.metadata = new MediaMetadata({ title: `${run.tank}: cue track`, artist: "Wetside" });
     }
   }
+}
+
+/** @param {Run} run */
+function knownOf(run) {
+  return new Map(run.cues.map((cue) => [cue.id, cue.at]));
 }
 
 /** Whether a cue that is still to come is elsewhere than in the track. @param {Map<string, number>} known @param {Run} run @param {number} now */

@@ -11,9 +11,12 @@ export class Voice {
   constructor(sound) {
     this.sound = sound;
     this.live = document.getElementById("act-words");
+    this.forReader = document.getElementById("said");
     this.speech = "speechSynthesis" in window ? window.speechSynthesis : null;
     /** @type {Choice} */
     this.choice = kept();
+    /** In the dark there is nothing but the voice, whatever leads in the light. */
+    this.dark = false;
     this.apply();
   }
 
@@ -35,26 +38,52 @@ export class Voice {
 
   /** A screen reader gets the act only where no other voice says it. */
   apply() {
-    this.sound.turn(this.choice !== "none", { words: this.choice === "clips", alive: true });
+    this.sound.turn(this.dark || this.choice !== "none", { words: this.choice === "clips", alive: true });
     this.live?.setAttribute("aria-live", this.choice === "clips" || this.choice === "browser" ? "off" : "polite");
     if (this.choice !== "browser") {
       this.speech?.cancel();
     }
   }
 
-  /** The words of cues that are due now; the clips are on the audio clock already. @param {string} words */
+  /** Whether somebody in the dark would hear what to do. */
+  get leadsInTheDark() {
+    return this.sound.isAlive && (this.sound.canSpeak || this.browserSpeaks);
+  }
+
+  /** @param {boolean} dark */
+  turnDark(dark) {
+    this.dark = dark;
+    this.apply();
+  }
+
+  /** The words of cues that are due now; the clips are on the audio clock already, and nobody speaks into them. @param {string} words */
   sayDue(words) {
     if (this.choice === "browser") {
       this.read(words);
+    } else if (words !== "") {
+      this.speech?.cancel();
     }
   }
 
   /** What is said last counts. @param {string} words */
   say(words) {
-    if (this.choice === "browser") {
+    if (this.dark) {
+      this.aloud(words);
+    } else if (this.choice === "browser") {
       this.read(words);
-    } else if (this.choice === "clips" && !this.sound.say(words)) {
-      this.read(words); // a sentence that nobody spoke beforehand
+    } else if (this.choice === "clips") {
+      this.aloud(words);
+    } else if (this.choice === "reader") {
+      this.forReader?.replaceChildren(words);
+    }
+  }
+
+  /** By the clips; a sentence that nobody spoke beforehand is read by the browser's voice, when the clips are quiet. @param {string} words */
+  aloud(words) {
+    this.speech?.cancel();
+    if (!this.sound.say(words)) {
+      this.sound.hushWords();
+      this.read(words);
     }
   }
 

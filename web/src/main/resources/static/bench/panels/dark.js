@@ -51,25 +51,33 @@ export function beforeTheDark(bench, loaded) {
         "div",
         { class: "b-panel advice" },
         html("p", { class: "first" }, inBag ? "Phone and watch out of the bag: they light up by themselves." : "Watch off, other screens out of the room, no light under the door."),
-        html("p", {}, "This page goes black and speaks. Space, any key or a touch goes on; Backspace says it again; Esc twice lights the screen. Quieten notices, turn the brightness down, keep the screen from sleeping."),
+        html("p", {}, "This page goes black and speaks. Space, any key or a touch goes on; Backspace, or a touch at the left edge, says it again; Esc twice, or a finger held on the screen twice, lights it. Quieten notices, turn the brightness down, keep the screen from sleeping."),
         html("p", { class: "soft" }, reelsOf(bench.run())),
       ),
     slots: () => [
       { label: "Back", letter: "Esc", press: () => bench.open(isItLoaded(bench, loaded)) },
       { label: inBag ? "In a dark room" : "In a bag", letter: "B", press: () => { keepBag(!inBag); bench.open(beforeTheDark(bench, loaded)); } },
-      { label: "Lights out", letter: "Space", press: () => lightsOut(bench, inBag, loaded), next: true, wide: true },
+      bench.ear.voice.leadsInTheDark
+        ? { label: "Lights out", letter: "Space", press: () => lightsOut(bench, inBag, loaded), next: true, wide: true }
+        : { none: ["No voice yet.", "Wait, or load without it"] },
     ],
   };
 }
 
 /** @param {Bench} bench @param {boolean} inBag @param {(felt: string[]) => void} loaded */
 function lightsOut(bench, inBag, loaded) {
+  const { voice } = bench.ear;
+  voice.turnDark(true);
   const dark = new LightsOut(stages(bench.run(), inBag), {
     say: bench.say,
     words: WORDS,
-    done: loaded,
+    done: (felt) => {
+      voice.turnDark(false);
+      loaded(felt);
+    },
     left: () => {
       bench.say(WORDS.left);
+      voice.turnDark(false);
       bench.open(isItLoaded(bench, loaded));
     },
   });

@@ -1,17 +1,19 @@
 // The volume test: tones and words are played, and one voice is chosen, before anything is poured.
 
 import { html } from "../elements.js";
-import { lockCheck } from "./locked.js";
+import { lockCheck, lockedSound } from "./locked.js";
 import { keyIn } from "./panel.js";
 
 /** @typedef {import("./panel.js").Bench} Bench @typedef {import("../voice.js").Choice} Choice */
 
 const HEARD_AS = "wetside.heard";
+const HEARD_FOR_MS = 12 * 60 * 60 * 1000;
 
-/** Whether this device has been heard before. */
-export function wasHeard() {
+/** Whether this device was heard this evening: by another day its volume may be another. @param {number} now by the device's clock */
+export function wasHeard(now) {
   try {
-    return localStorage.getItem(HEARD_AS) !== null;
+    const heardAt = Date.parse(localStorage.getItem(HEARD_AS) ?? "");
+    return now - heardAt < HEARD_FOR_MS;
   } catch {
     return false;
   }
@@ -21,9 +23,11 @@ export function wasHeard() {
 export function hearing(bench, then) {
   const ear = bench.ear;
   let tone = -1;
+  let played = ear.sound.isAlive; // nothing sounds before the first key: nobody can have heard it
   const tones = patterns(bench);
   const play = () => ear.sound.playNow(tones[0]?.notes ?? [], ear.voice.choice === "clips" ? ["you hear the voice that leads the run"] : []);
   const test = () => {
+    played = true;
     play();
     if (ear.voice.choice === "browser") {
       ear.voice.say("You hear the voice that leads the run.");
@@ -48,6 +52,7 @@ export function hearing(bench, then) {
   });
   const nextTone = () => {
     tone = (tone + 1) % tones.length;
+    played = true;
     ear.sound.playNow(tones[tone]?.notes ?? [], tones[tone]?.clips ?? []);
     bench.redraw();
   };
@@ -60,12 +65,21 @@ export function hearing(bench, then) {
     body.append(html("ul", { class: "missing" }, ...ear.missing.map((sentence) => html("li", {}, sentence))));
   }
   show();
-  test();
+  if (played) {
+    test();
+  }
   const done = () => {
     keep();
     bench.open(null);
-    then?.();
+    if (then !== undefined && isHandheld() && lockedSound() === "") {
+      bench.open(lockCheck(bench, then)); // asked once of a device whose screen will be locked
+    } else {
+      then?.();
+    }
   };
+  const ready = () => played || ear.voice.choice === "none" || ear.voice.choice === "reader";
+  const last = () =>
+    ready() ? { label: ear.voice.choice === "none" ? "I go by sight" : "I hear it", letter: "Space", press: done, next: true } : { label: "Play it", letter: "Space", press: () => { test(); bench.redraw(); }, next: true };
   return {
     name: "hearing",
     lines: ["Do you", "hear it?"],
@@ -76,9 +90,14 @@ export function hearing(bench, then) {
       { label: "Lock-screen check", letter: "L", press: () => bench.open(lockCheck(bench, () => bench.open(hearing(bench, then)))) },
       { label: "The next tone", letter: "P", press: nextTone, quick: true },
       null,
-      { label: ear.voice.choice === "none" ? "I go by sight" : "I hear it", letter: "Space", press: done, next: true },
+      last(),
     ],
   };
+}
+
+/** Led by a finger: a phone or a tablet. */
+function isHandheld() {
+  return window.matchMedia("(pointer: coarse)").matches;
 }
 
 /** @param {Bench} bench @returns {[Choice, string][]} */

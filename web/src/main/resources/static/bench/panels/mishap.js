@@ -4,8 +4,10 @@ import { html } from "../elements.js";
 import { stepAt } from "../snapshot.js";
 import { back, keyIn } from "./panel.js";
 
-/** @param {import("./panel.js").Bench} bench @returns {import("./panel.js").Panel} */
-export function mishap(bench) {
+const ON_A_PHONE = 8;
+
+/** On a phone the words come in two parts, so that no finger has to scroll. @param {import("./panel.js").Bench} bench @param {number} [from] @returns {import("./panel.js").Panel} */
+export function mishap(bench, from = 0) {
   const run = bench.run();
   const step = stepAt(run, bench.at());
   const keys = run.mishaps.map((m, i) => ({
@@ -17,13 +19,15 @@ export function mishap(bench) {
       bench.open(advice(bench, m));
     },
   }));
+  const atOnce = window.matchMedia("(max-width: 699px) and (orientation: portrait)").matches ? ON_A_PHONE : keys.length;
+  const next = from + atOnce < keys.length ? from + atOnce : 0;
   return {
     name: "mishap",
     lines: ["What", "happened?"],
     then: () => (step.developing ? "the developer runs on" : "the bath runs on"),
-    body: () => html("div", { class: "b-panel words", role: "group", "aria-label": "What happened" }, ...keys.map((key) => keyIn(key))),
+    body: () => html("div", { class: "b-panel words", role: "group", "aria-label": "What happened" }, ...keys.slice(from, from + atOnce).map((key) => keyIn(key))),
     keys,
-    slots: () => [back(bench), { none: [step.developing ? "The developer runs on" : "The bath runs on"] }, null, null],
+    slots: () => [back(bench), { none: [step.developing ? "The developer runs on" : "The bath runs on"] }, null, atOnce < keys.length ? { label: "Other mishaps", letter: "Space", press: () => bench.open(mishap(bench, next)) } : null],
   };
 }
 

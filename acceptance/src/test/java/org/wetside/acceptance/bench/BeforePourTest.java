@@ -41,7 +41,7 @@ class BeforePourTest {
   /** On a device that was heard before. */
   private Page bench(int width, int height) {
     Page page = browsing.page(width, height);
-    page.addInitScript("localStorage.setItem('wetside.heard', '2026-01-01')");
+    page.addInitScript("localStorage.setItem('wetside.heard', new Date().toISOString())");
     page.navigate(ready.address());
     assertThat(page.locator("#act-words")).containsText("Is the film in the tank?");
     return page;
@@ -144,6 +144,7 @@ class BeforePourTest {
     press(page, "d");
     press(page, "b");
     assertThat(page.locator("#panel")).containsText("Phone and watch out of the bag");
+    assertThat(page.locator("#keys")).containsText("Lights out");
     press(page, "Space");
     assertBlack(page);
     press(page, "PageDown");
@@ -172,12 +173,41 @@ class BeforePourTest {
   void escapeTwiceLightsTheScreen() {
     Page page = bench(1280, 800);
     press(page, "d");
+    assertThat(page.locator("#keys")).containsText("Lights out");
     press(page, "Space");
     press(page, "Escape");
     assertBlack(page);
     press(page, "Escape");
     assertThat(page.locator("#act-words")).containsText("Is the film in the tank?");
     assertThat(page.locator("html.lights-out")).hasCount(0);
+  }
+
+  /**
+   * Who goes by sight in the light has nothing but the voice in the dark; afterwards it is quiet.
+   */
+  @Test
+  void inTheDarkTheVoiceSpeaksWhateverWasChosen() {
+    Page page = browsing.page(390, 844);
+    page.addInitScript(
+        "localStorage.setItem('wetside.heard', new Date().toISOString());"
+            + " localStorage.setItem('wetside.voice', 'none'); window.clips = 0;"
+            + " const start = AudioBufferSourceNode.prototype.start;"
+            + " AudioBufferSourceNode.prototype.start = function (...when) {"
+            + " window.clips += 1; return start.apply(this, when); };");
+    page.navigate(ready.address());
+    press(page, "d");
+    assertThat(page.locator("#keys")).containsText("Lights out");
+    press(page, "Space");
+    assertBlack(page);
+    page.waitForFunction("() => window.clips > 0");
+    press(page, "Escape");
+    press(page, "Escape");
+    assertThat(page.locator("html.lights-out")).hasCount(0);
+    int after = (int) page.evaluate("window.clips");
+    press(page, "Escape");
+    press(page, "w");
+    assertThat(page.locator("#act-words")).containsText("Where");
+    assertThat(page.evaluate("window.clips")).isEqualTo(after);
   }
 
   private static void assertBlack(Page page) {

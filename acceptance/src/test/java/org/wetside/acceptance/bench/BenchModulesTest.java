@@ -3,6 +3,7 @@ package org.wetside.acceptance.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -157,6 +158,48 @@ class BenchModulesTest {
     assertThat(ask("outbox.js", "new m.Outbox(99).first().id")).isEqualTo("press-one");
     ask("outbox.js", "new m.Outbox(99).remove('press-one')");
     assertThat(ask("outbox.js", "new m.Outbox(99).length")).isEqualTo(0);
+  }
+
+  @Test
+  void twoTabsOfOneDeviceKeepEachOthersPresses() {
+    Object kept =
+        ask(
+            "outbox.js",
+            "(() => { const one = new m.Outbox(98), other = new m.Outbox(98);"
+                + " one.add({id: 'a'}); other.add({id: 'b'}); one.remove('a');"
+                + " const left = new m.Outbox(98).waiting.map(e => e.id).join(); one.remove('b');"
+                + " return left; })()");
+    assertThat(kept).isEqualTo("b");
+  }
+
+  /** Every act is a change to be seen: the frame of one has gone before the next comes. */
+  @Test
+  void withReducedMotionEveryActBringsAFrameThatStandsStill() {
+    page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
+    Object seen =
+        ask(
+            "signal.js",
+            "await (async () => { const sheet = document.createElement('div');"
+                + " const pause = ms => new Promise(then => setTimeout(then, ms));"
+                + " const signal = new m.Signal(sheet); const seen = [];"
+                + " for (let act = 0; act < 2; act++) { signal.give([]); seen.push(sheet.className);"
+                + " await pause(1200); seen.push(sheet.className); await pause(3600);"
+                + " seen.push(sheet.className); } return seen.join(); })()");
+    assertThat(seen).isEqualTo("framed,framed,,framed,framed,");
+  }
+
+  /** A given-up run says nothing more beside the other tank, and ticks keep out of words. */
+  @Test
+  void cuesOfTwoTanksAreMergedForOnePairOfHands() {
+    Object merged =
+        ask(
+            "hands.js",
+            "(() => { const cue = (id, at, countIn = 0) => ({id, at, countIn, tone: [{milliseconds: 500}]});"
+                + " const run = (run, phase, endsAt, cues) => ({run, phase, endsAt, cues});"
+                + " return m.mergedCues([run(1, 'running', 99000, [cue('a', 1000), cue('b', 20000, 3)]),"
+                + " run(2, 'finished', 18000, [cue('c', 16500), cue('d', 30000)])])"
+                + ".map(c => c.id + ' ' + c.countIn).join(); })()");
+    assertThat(merged).isEqualTo("1:a 0,2:c 0,1:b 1");
   }
 
   @Test

@@ -41,7 +41,7 @@ class OwnKeysTest {
   @BeforeEach
   void atTheBench() {
     page = browsing.page(1280, 800);
-    page.addInitScript("localStorage.setItem('wetside.heard', '2026-01-01')");
+    page.addInitScript("localStorage.setItem('wetside.heard', new Date().toISOString())");
     page.navigate(ready.address());
     act = page.locator("#act-words");
     assertThat(act).containsText("Is the film in the tank?");
@@ -136,7 +136,7 @@ class OwnKeysTest {
   @Test
   void keysAreSilentWhileAnotherControlHasTheFocus() {
     page.evaluate(
-        "() => { const box = document.createElement('input'); box.id = 'other';"
+        "() => { const box = document.createElement('input'); box.id = 'another';"
             + " document.body.append(box); box.focus(); }");
     press("w");
     assertThat(act).containsText("Developer in");
@@ -148,6 +148,6 @@ class OwnKeysTest {
     page.locator("#sheet").focus();
     press("w");
     assertThat(act).containsText("Where am I?");
-    assertThat(page.locator("#other").inputValue()).isEqualTo("w");
+    assertThat(page.locator("#another").inputValue()).isEqualTo("w");
   }
 }

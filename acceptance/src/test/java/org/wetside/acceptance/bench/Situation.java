@@ -60,7 +60,7 @@ enum Situation {
   /** Opens the Bench and goes there. */
   void show(ReadyRun ready, Page page) {
     if (this != VOLUME_TEST) {
-      page.addInitScript("localStorage.setItem('wetside.heard', '2026-01-01')");
+      page.addInitScript("localStorage.setItem('wetside.heard', new Date().toISOString())");
     }
     page.navigate(ready.address());
     assertThat(page.locator("#act-words")).not().isEmpty();

@@ -95,6 +95,10 @@ class MainJobTest {
   private static void runAtTheBench(Page page) {
     Locator act = page.locator("#act-words");
     assertThat(act).containsText("Do you hear it?");
+    assertThat(page.locator("#keys")).containsText("Play it");
+    page.keyboard().press("Space");
+    assertThat(page.locator("#keys")).containsText("I hear it");
+    page.waitForTimeout(ONE_KEY_ONCE_MILLIS);
     page.keyboard().press("Space");
     assertThat(act).containsText("Is the film in the tank?");
     page.waitForTimeout(ONE_KEY_ONCE_MILLIS);

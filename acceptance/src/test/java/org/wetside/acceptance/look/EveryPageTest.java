@@ -101,8 +101,7 @@ class EveryPageTest {
     try (Page page = browsing.page(width, 800, scheme)) {
       page.navigate(at(path));
       AxeResults results = new AxeBuilder(page).analyze();
-      assertThat(
-              results.getViolations().stream().map(rule -> rule.getId() + " " + rule.getNodes()))
+      assertThat(results.getViolations().stream().map(rule -> rule.getId() + " " + rule.getNodes()))
           .as(path + " " + scheme + " " + width + " px")
           .isEmpty();
     }

@@ -55,7 +55,7 @@ class CueTimingTest {
       Drill drill = Drill.on(server.address(), BOUTS, length.plusMinutes(3));
       browser.open(server.address().resolve("/bench/1").toString());
       browser.run(
-          "localStorage.setItem('wetside.heard', 'yes');"
+          "localStorage.setItem('wetside.heard', new Date().toISOString());"
               + " localStorage.setItem('wetside.voice', 'tones')");
       browser.open(server.address().resolve("/bench/1").toString());
       Thread.sleep(500);

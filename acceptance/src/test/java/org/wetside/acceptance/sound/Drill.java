@@ -10,7 +10,10 @@ import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.time.Instant;
 
-/** Runs made for tests that take real time: made over the interface, always run 1 of its home. */
+/**
+ * Runs made for tests that take real time: made over the interface, always run 1 of its home; a
+ * second tank is run 2.
+ */
 public final class Drill {
   private static final String QUICK_HANDS = ",\"pourIn\":\"2 s\",\"drain\":\"4 s\"";
 
@@ -29,6 +32,17 @@ public final class Drill {
             + ","
             + step("wash", "", "5:00", "");
     return of(server, steps, development.toMinutes() + ":00");
+  }
+
+  /** A second tank beside the first, with a developer of few bouts that begins now. */
+  void beside(String bouts, Duration development) throws IOException, InterruptedException {
+    String steps =
+        step("developer", "D", "", ",\"agitation\":\"" + bouts + "\"")
+            + ","
+            + step("wash", "", "5:00", "");
+    tank("Single", "B-1", "few", steps, development.toMinutes() + ":00");
+    post("/api/runs", "{\"load\":2}");
+    start(2);
   }
 
   /** A whole run, from developer to wash, in little more than a minute. */
@@ -58,28 +72,47 @@ public final class Drill {
   private static Drill of(URI server, String steps, String development)
       throws IOException, InterruptedException {
     Drill drill = new Drill(server);
-    String room = "{\"format\":\"135\",\"most\":2,\"eachMl\":300}";
-    drill.post("/api/tanks", "{\"name\":\"Double\",\"rooms\":[" + room + "],\"holdsMl\":650}");
-    drill.post(
-        "/api/rolls",
-        "{\"number\":\"A-1\",\"format\":\"135\",\"frames\":36,\"film\":\"TRI-X 400\",\"ei\":400}");
-    drill.post(
-        "/api/processes", "{\"process\":\"drill\",\"name\":\"Drill\",\"steps\":[" + steps + "]}");
-    drill.post(
-        "/api/loads",
-        "{\"rolls\":[\"A-1\"],\"tank\":\"Double\",\"process\":\"drill\",\"developer\":\"D-76\","
-            + "\"temp\":\"20C\",\"source\":\"a test\",\"time\":\""
-            + development
-            + "\"}");
+    drill.tank("Double", "A-1", "drill", steps, development);
     drill.post("/api/runs", "{\"load\":1}");
     return drill;
   }
 
+  private void tank(String name, String roll, String process, String steps, String development)
+      throws IOException, InterruptedException {
+    String room = "{\"format\":\"135\",\"most\":2,\"eachMl\":300}";
+    post("/api/tanks", "{\"name\":\"" + name + "\",\"rooms\":[" + room + "],\"holdsMl\":650}");
+    post(
+        "/api/rolls",
+        "{\"number\":\""
+            + roll
+            + "\",\"format\":\"135\",\"frames\":36,\"film\":\"TRI-X 400\",\"ei\":400}");
+    post(
+        "/api/processes",
+        "{\"process\":\"" + process + "\",\"name\":\"" + process + "\",\"steps\":[" + steps + "]}");
+    post(
+        "/api/loads",
+        "{\"rolls\":[\""
+            + roll
+            + "\"],\"tank\":\""
+            + name
+            + "\",\"process\":\""
+            + process
+            + "\",\"developer\":\"D-76\",\"temp\":\"20C\",\"source\":\"a test\",\"time\":\""
+            + development
+            + "\"}");
+  }
+
   /** The first pour is now. */
   void start() throws IOException, InterruptedException {
+    start(1);
+  }
+
+  private void start(int run) throws IOException, InterruptedException {
     post(
-        "/api/runs/1/events",
-        "{\"id\":\"start-00000001\",\"kind\":\"started\",\"confirmed\":true,\"occurredAt\":\""
+        "/api/runs/" + run + "/events",
+        "{\"id\":\"start-0000000"
+            + run
+            + "\",\"kind\":\"started\",\"confirmed\":true,\"occurredAt\":\""
             + Instant.now()
             + "\",\"screen\":\"laptop\"}");
   }

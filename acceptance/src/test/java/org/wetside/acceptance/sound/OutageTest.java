@@ -20,12 +20,13 @@ import org.wetside.web.WebOptions;
 import org.wetside.web.WebServer;
 
 /**
- * The server is away for 90 s in the middle of a run, and the page is reloaded meanwhile: every cue
- * is heard once, and what was pressed arrives once and in order.
+ * The server is away for 90 s while one page leads two tanks, and the page is reloaded meanwhile:
+ * every cue of both is heard once, and what was pressed arrives once and in order.
  */
 class OutageTest {
   private static final Duration AWAY = Duration.ofSeconds(90);
   private static final double SAME_CUE_MS = 450;
+  private static final double ALONE_MS = 1_000;
 
   @TempDir Path home;
 
@@ -43,15 +44,18 @@ class OutageTest {
         String bench = server.address().resolve("/bench/1").toString();
         browser.open(bench);
         browser.run(
-            "localStorage.setItem('wetside.heard', 'yes');"
+            "localStorage.setItem('wetside.heard', new Date().toISOString());"
                 + " localStorage.setItem('wetside.voice', 'tones')");
         browser.open(bench);
         Thread.sleep(2_000);
         browser.press("Escape", "Escape");
         wakeSound(browser);
         drill.start();
-        Thread.sleep(12_000);
-        cues = cues(wetside);
+        Thread.sleep(3_500);
+        drill.beside("2 s, then 2 s every 60 s", Duration.ofMinutes(8));
+        Thread.sleep(14_000);
+        cues = new ArrayList<>(cues(wetside, 1));
+        cues.addAll(cues(wetside, 2));
       }
       Instant left = Instant.now();
       pauseUntil(left.plusSeconds(20));
@@ -77,13 +81,19 @@ class OutageTest {
           assertThat(Duration.between(pressed.get(i), readings(after).get(i)).abs())
               .isLessThan(Duration.ofSeconds(2));
         }
-        assertThat(after.interrupted()).isTrue();
-        assertThat(after.events()).noneMatch(event -> event.what() instanceof Happening.CueMissed);
-        assertThat(after.events())
-            .anyMatch(
-                event ->
-                    event.what() instanceof Happening.Note note
-                        && note.text().endsWith("every cue was told"));
+        for (long run = 1; run <= 2; run++) {
+          RunState state = wetside.bench().look(run).state();
+          assertThat(state.interrupted()).isTrue();
+          assertThat(state.events())
+              .as("cues of run %s that nobody told", run)
+              .noneMatch(event -> event.what() instanceof Happening.CueMissed);
+          assertThat(state.events())
+              .as("record of run " + run)
+              .anyMatch(
+                  event ->
+                      event.what() instanceof Happening.Note note
+                          && note.text().endsWith("every cue was told"));
+        }
         everyCueOnce(cues, heard, left, back);
       }
     }
@@ -93,8 +103,8 @@ class OutageTest {
     return Wetside.open(home, new SteadyClock(Clock.systemUTC(), System::nanoTime));
   }
 
-  private static List<Double> cues(Wetside wetside) {
-    var run = wetside.bench().look(1);
+  private static List<Double> cues(Wetside wetside, long number) {
+    var run = wetside.bench().look(number);
     return run.cues().stream().map((Cue cue) -> (double) run.at(cue).toEpochMilli()).toList();
   }
 
@@ -109,13 +119,19 @@ class OutageTest {
       List<Double> cues, List<Double> heard, Instant left, Instant back) {
     double from = (double) left.toEpochMilli();
     double to = (double) back.toEpochMilli();
-    List<Double> due = cues.stream().filter(at -> at > from && at < to).toList();
+    List<Double> due =
+        cues.stream().filter(at -> at > from && at < to).filter(at -> isAlone(at, cues)).toList();
     assertThat(due).hasSizeGreaterThan(15);
     for (double cue : due) {
       assertThat(heard.stream().filter(at -> Math.abs(at - cue) < SAME_CUE_MS).count())
           .as("times the cue was heard that was due %s s into the outage", (cue - from) / 1_000)
           .isEqualTo(1);
     }
+  }
+
+  /** Of two cues that come together an ear cannot say which it heard. */
+  private static boolean isAlone(double cue, List<Double> cues) {
+    return cues.stream().filter(at -> Math.abs(at - cue) < ALONE_MS).count() == 1;
   }
 
   /** Two and a half seconds after a bout began: nothing is due for seven seconds. */
