@@ -1,11 +1,11 @@
 package org.wetside.reference;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -28,9 +28,11 @@ public final class SpokenWords {
   private static final int SECONDS_PER_MINUTE = 60;
 
   private final Map<String, String> words;
+  private final NameClips names;
 
   private SpokenWords(Map<String, String> words) {
     this.words = words;
+    names = new NameClips(words);
   }
 
   /** The words of the language that is always there. */
@@ -62,11 +64,21 @@ public final class SpokenWords {
     return NOT_SAID.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
   }
 
-  /** A saying in these words. */
+  /** A saying in these words, of the only tank at work. */
   public Speech say(Saying saying) {
+    return say(saying, List.of());
+  }
+
+  /**
+   * A saying in these words.
+   *
+   * @param otherTanks names of the tanks at work beside it, from which it must be told by ear
+   */
+  public Speech say(Saying saying, Collection<String> otherTanks) {
     List<Phrase> phrases = new ArrayList<>();
-    if (!saying.tank().isEmpty()) {
-      phrases.addAll(fill(word("called"), Map.of("tank", saying.tank())));
+    String tank = saying.tank();
+    if (!tank.isEmpty()) {
+      phrases.addAll(fill(word("called"), Map.of("tank", tank), otherTanks));
     }
     phrases.addAll(fill(word(saying.sentence()), saying.parts()));
     return new Speech(capital(phrases));
@@ -108,28 +120,34 @@ public final class SpokenWords {
   }
 
   private List<Phrase> fill(String sentence, Map<String, String> parts) {
+    return fill(sentence, parts, List.of());
+  }
+
+  private List<Phrase> fill(
+      String sentence, Map<String, String> parts, Collection<String> otherTanks) {
     List<Phrase> phrases = new ArrayList<>();
     int from = 0;
     Matcher place = PLACE.matcher(sentence);
     while (place.find()) {
       phrases.add(fixed(sentence.substring(from, place.start())));
-      phrases.addAll(placed(place.group(1), parts));
+      phrases.addAll(placed(place.group(1), parts, otherTanks));
       from = place.end();
     }
     phrases.add(fixed(sentence.substring(from)));
     return phrases.stream().filter(phrase -> !phrase.text().isEmpty()).toList();
   }
 
-  private List<Phrase> placed(String place, Map<String, String> parts) {
+  private List<Phrase> placed(
+      String place, Map<String, String> parts, Collection<String> otherTanks) {
     if (place.equals("span")) {
       return span(Integer.parseInt(part("seconds", parts)));
     }
     String value = part(place, parts);
     return switch (place) {
       case "bath" -> List.of(fixed(word("bath." + value.replace(' ', '-'))));
-      case "count" -> List.of(new Phrase(value, number(value)));
-      case "letter" -> List.of(new Phrase(value, spelt(value)));
-      case "tank" -> List.of(new Phrase(value, name(value)));
+      case "count" -> List.of(new Phrase(value, names.number(value)));
+      case "letter" -> List.of(new Phrase(value, names.spelt(value)));
+      case "tank" -> List.of(new Phrase(value, names.name(value, otherTanks)));
       default -> throw new IllegalArgumentException("no words know the place {" + place + "}");
     };
   }
@@ -162,45 +180,6 @@ public final class SpokenWords {
     return count == 1
         ? List.of(fixed(word("span-one-" + unit)))
         : fill(word("span-" + unit + "s"), Map.of("count", Integer.toString(count)));
-  }
-
-  /** A number that has no clip of its own is said digit by digit. */
-  private List<String> number(String digits) {
-    return known("number." + digits)
-        .map(List::of)
-        .orElseGet(
-            () -> digits.chars().mapToObj(digit -> clipOf(Character.toString(digit))).toList());
-  }
-
-  private List<String> spelt(String letters) {
-    return letters
-        .toUpperCase(Locale.ROOT)
-        .codePoints()
-        .mapToObj(Character::toString)
-        .map(one -> known("letter." + one).or(() -> known("number." + one)))
-        .flatMap(Optional::stream)
-        .toList();
-  }
-
-  /**
-   * A name that somebody gave: word by word where the words are known; of a word that no clip says,
-   * its first letter.
-   */
-  private List<String> name(String given) {
-    List<String> clips = new ArrayList<>();
-    for (String word : clipOf(given).split(" ", -1)) {
-      Optional<String> clip = known("name." + word).or(() -> known("number." + word));
-      if (clip.isPresent()) {
-        clips.add(clip.get());
-      } else if (!word.isEmpty()) {
-        clips.addAll(spelt(word.substring(0, 1)));
-      }
-    }
-    return clips;
-  }
-
-  private Optional<String> known(String key) {
-    return Optional.ofNullable(words.get(key)).map(SpokenWords::clipOf);
   }
 
   private static Phrase fixed(String text) {

@@ -46,6 +46,37 @@ class SpokenWordsTest {
   }
 
   @Test
+  void aNumberInANameThatHasNoClipIsSaidDigitByDigit() {
+    assertThat(tank("Tank 75")).containsExactly("tank", "7", "5");
+    assertThat(tank("Tank 60")).containsExactly("tank", "60");
+    assertThat(tank("Tank 007")).containsExactly("tank", "0", "0", "7");
+    assertThat(tank("T12")).containsExactly("t", "12");
+    assertThat(CLIPS.places().keySet()).containsAll(tank("Tank 1984")).contains("60");
+  }
+
+  @Test
+  void twoTanksThatWouldSoundAlikeAreToldApart() {
+    assertThat(tank("Mill")).isEqualTo(tank("Meadow"));
+    assertThat(tank("Mill", "Meadow")).containsExactly("m", "i", "l", "l");
+    assertThat(tank("Meadow", "Mill")).containsExactly("m", "e", "a", "d", "o", "w");
+    assertThat(tank("Mill", "Mill", "Double")).as("nothing else sounds so").containsExactly("m");
+    assertThat(tank("Tank-2", "tank 2")).containsExactly("tank", "2", "1");
+    assertThat(tank("tank 2", "Tank-2")).containsExactly("tank", "2", "2");
+  }
+
+  @Test
+  void namesThatNoClipCanSpellAreNumbered() {
+    assertThat(tank("Бак")).isEmpty();
+    assertThat(tank("Бак", "Другой")).containsExactly("1");
+    assertThat(tank("Другой", "Бак")).containsExactly("2");
+  }
+
+  private static List<String> tank(String name, String... others) {
+    List<String> clips = WORDS.say(new Saying("drain", Map.of(), name), List.of(others)).clips();
+    return clips.subList(0, clips.size() - 1);
+  }
+
+  @Test
   void everyCueOfEveryProcessHasAClipForEachPiece() {
     for (FilmProcess process : BuiltInProcesses.all()) {
       boolean asks = process.steps().stream().anyMatch(step -> step.duration().isEmpty());

@@ -170,8 +170,10 @@ public final class Bench implements AutoCloseable {
 
   /** A run that has just been opened. */
   synchronized BenchSnapshot opened(long id) {
-    tell(id);
-    return snapshot(id);
+    BenchSnapshot opened = snapshot(id);
+    // Its tank may sound like that of another run, whose cues are then said otherwise.
+    live.keySet().forEach(this::tell);
+    return opened;
   }
 
   private Answer answer(long id, Outcome outcome) {
@@ -186,8 +188,9 @@ public final class Bench implements AutoCloseable {
       hands.remove(id);
       over.put(id, new RecentRuns.Left(run, known));
     }
+    List<LiveRun> all = List.copyOf(live.values());
     return BenchSnapshot.of(run, known, before(run), now())
-        .beside(BothTanks.nextClash(run, List.copyOf(live.values()), now()));
+        .beside(BothTanks.nextClash(run, all, now()), BothTanks.namesBeside(run, all));
   }
 
   private BeforePour before(LiveRun run) {

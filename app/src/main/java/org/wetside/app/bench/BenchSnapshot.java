@@ -30,6 +30,8 @@ import org.wetside.core.run.RunState;
  * @param taken for each step what its bottle gives
  * @param clash the next moment at which two tanks want the hands, if there is one
  * @param before what is looked at before the first pour; nothing once it has begun
+ * @param otherTanks names of the tanks at the Bench beside this one, from which its cues are told
+ *     apart
  */
 public record BenchSnapshot(
     Instant now,
@@ -42,11 +44,13 @@ public record BenchSnapshot(
     Hands hands,
     List<Optional<Volume>> taken,
     BeforePour before,
-    Optional<Clash> clash) {
+    Optional<Clash> clash,
+    List<String> otherTanks) {
   public BenchSnapshot {
     cues = List.copyOf(cues);
     keys = List.copyOf(keys);
     taken = List.copyOf(taken);
+    otherTanks = List.copyOf(otherTanks);
   }
 
   static BenchSnapshot of(LiveRun run, Hands hands, BeforePour before, Instant now) {
@@ -63,7 +67,8 @@ public record BenchSnapshot(
         hands,
         run.taken(),
         before,
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   /** Nothing is said any more once a run is over: what was still to come falls away. */
@@ -80,9 +85,9 @@ public record BenchSnapshot(
   }
 
   /** The same beside other runs. */
-  BenchSnapshot beside(Optional<Clash> next) {
+  BenchSnapshot beside(Optional<Clash> next, List<String> tanks) {
     return new BenchSnapshot(
-        now, card, state, moments, planned, cues, keys, hands, taken, before, next);
+        now, card, state, moments, planned, cues, keys, hands, taken, before, next, tanks);
   }
 
   /** Whether all instants are as if the first pour were now. */

@@ -81,6 +81,17 @@ final class BothTanks {
         : Optional.of(StartMoment.of(ready.card().tank(), ready.state(), busy, now));
   }
 
+  /** The names of the other tanks, also of those that are still to be poured into. */
+  static List<String> namesBeside(LiveRun run, Collection<LiveRun> all) {
+    return all.stream()
+        .filter(other -> other.card().id() != run.card().id())
+        .filter(other -> !other.state().phase().over())
+        .map(other -> other.card().tank())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
   private static List<LiveRun> others(LiveRun run, Collection<LiveRun> all) {
     return all.stream()
         .filter(other -> other.card().id() != run.card().id())

@@ -54,6 +54,7 @@ public final class ForeseeRun {
         Hands.unknown(),
         opening.steps().taken(),
         before,
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 }

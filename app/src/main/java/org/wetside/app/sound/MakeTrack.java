@@ -27,7 +27,8 @@ public final class MakeTrack {
       throw new NoAnswerException("every cue of this run was before " + from);
     }
     long begin = from.toEpochMilli();
-    return CueTrack.of(new Score(cues, start, Voice.english()).from(begin, alive), begin);
+    return CueTrack.of(
+        new Score(cues, start, Voice.english(), run.otherTanks()).from(begin, alive), begin);
   }
 
   /**
@@ -38,6 +39,7 @@ public final class MakeTrack {
   public CueTrack ofPlan(ShowCues.Cues plan, boolean alive) {
     long begin = Instant.EPOCH.plus(plan.cues().get(0).at()).toEpochMilli() - LEAD_MILLISECONDS;
     return CueTrack.of(
-        new Score(plan.cues(), Instant.EPOCH, Voice.english()).from(begin, alive), begin);
+        new Score(plan.cues(), Instant.EPOCH, Voice.english(), List.of()).from(begin, alive),
+        begin);
   }
 }

@@ -21,14 +21,17 @@ final class Score {
   private final List<Cue> cues;
   private final long[] at;
   private final Voice voice;
+  private final List<String> otherTanks;
 
   /**
    * @param cues in order
    * @param firstPour from which they count
    * @param voice says their words
+   * @param otherTanks at work beside theirs
    */
-  Score(List<Cue> cues, Instant firstPour, Voice voice) {
+  Score(List<Cue> cues, Instant firstPour, Voice voice, List<String> otherTanks) {
     this.voice = voice;
+    this.otherTanks = List.copyOf(otherTanks);
     this.cues = List.copyOf(cues);
     at = cues.stream().mapToLong(cue -> firstPour.plus(cue.at()).toEpochMilli()).toArray();
   }
@@ -63,7 +66,7 @@ final class Score {
       score.add(Sounding.tick(at[index] - tick * TICK_APART, Sounds.COUNT_IN, Sounds.SOFT));
     }
     long words = at[index] + cue.tone().milliseconds() + Sounds.WORDS_AFTER_MILLISECONDS;
-    List<String> clips = SpokenWords.english().say(cue.saying()).clips();
+    List<String> clips = SpokenWords.english().say(cue.saying(), otherTanks).clips();
     long spoken = clips.stream().mapToLong(voice::milliseconds).sum();
     long until = index + 1 < at.length ? at[index + 1] - CLEAR_BEFORE_NEXT : Long.MAX_VALUE;
     long end = Math.max(at[index] + cue.tone().milliseconds(), Math.min(words + spoken, until));

@@ -57,6 +57,22 @@ class TwoTanksTest {
     assertThat(moved).as("lengthenings in six evenings").isPositive();
   }
 
+  @Test
+  void eachRunKnowsTheTanksItMustBeToldApartFrom() {
+    try (Evening evening = new Evening(home.resolve("names.db"))) {
+      long one = evening.started();
+      assertThat(evening.bench.look(one).otherTanks()).isEmpty();
+      List<Long> told = new ArrayList<>();
+      evening.bench.watch(told::add);
+      long two = evening.second();
+      assertThat(told).contains(one, two);
+      assertThat(evening.bench.look(one).otherTanks()).containsExactly("Single");
+      assertThat(evening.bench.look(two).otherTanks()).containsExactly("Double");
+      evening.send(two, 0, new Happening.Abandoned("not tonight"));
+      assertThat(evening.bench.look(one).otherTanks()).isEmpty();
+    }
+  }
+
   private static List<RunEvent> ways(Evening evening, long run) {
     List<RunEvent> ways = new ArrayList<>();
     for (RunEvent event : evening.bench.look(run).state().applied()) {

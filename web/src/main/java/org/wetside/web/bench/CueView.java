@@ -50,7 +50,7 @@ public record CueView(
   }
 
   private static CueView of(BenchSnapshot at, Cue cue, boolean missed) {
-    Speech speech = SpokenWords.english().say(cue.saying());
+    Speech speech = SpokenWords.english().say(cue.saying(), at.otherTanks());
     return new CueView(
         cue.id(),
         Instants.text(at.at(cue)),
