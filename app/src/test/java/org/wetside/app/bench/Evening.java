@@ -1,6 +1,7 @@
 package org.wetside.app.bench;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -37,15 +38,28 @@ final class Evening implements AutoCloseable {
 
   static final Instant START = Instant.parse("2026-01-14T19:00:00Z");
 
-  final HandClock clock = new HandClock(START);
+  final HandClock clock;
   final Database database;
   final Bench bench;
   final long load;
   private int sent;
 
   Evening(Path file) {
+    this(file, new HandClock(START));
+  }
+
+  private Evening(Path file, HandClock clock) {
+    this(file, clock, clock);
+  }
+
+  /**
+   * @param clock moved by the test, and the alarm
+   * @param read what the conductor reads the time from
+   */
+  Evening(Path file, HandClock clock, Clock read) {
+    this.clock = clock;
     database = Database.open(file);
-    bench = new Bench(() -> database, clock, clock);
+    bench = new Bench(() -> database, read, clock);
     load = database.inTransaction(session -> new Loads(session).find(1)).isPresent() ? 1 : fill();
   }
 
