@@ -1,7 +1,6 @@
 package org.wetside.app.bench;
 
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
@@ -38,15 +37,6 @@ import org.wetside.store.Thermometers;
  * what screens send, and tells them of every change. An event is on disk before it is answered.
  */
 public final class Bench implements AutoCloseable {
-  /** How often a sign of life is left while a run goes on. */
-  private static final Duration PULSE = Duration.ofSeconds(5);
-
-  /** Two signs of life left out: whoever was away for longer has missed what was due. */
-  private static final Duration LATE = PULSE.multipliedBy(2);
-
-  /** Written into the record after the name of a screen that needed no server. */
-  private static final String LED = " went on by the plan meanwhile; every cue was told";
-
   private final Supplier<Database> database;
   private final Clock clock;
   private final Alarm alarm;
@@ -54,8 +44,7 @@ public final class Bench implements AutoCloseable {
   private final Map<Long, Hands> hands = new HashMap<>();
   private final RecentRuns over = new RecentRuns();
   private final List<LongConsumer> watchers = new CopyOnWriteArrayList<>();
-  private final UntoldCues untold = new UntoldCues();
-  private Instant lastPulse = Instant.EPOCH;
+  private final Absences absences = new Absences(id -> hold(id).state(), this::write);
 
   /**
    * @param database where runs are kept
@@ -83,7 +72,7 @@ public final class Bench implements AutoCloseable {
       }
       LiveRun run = hold(id);
       if (run.state().phase() != Phase.READY) {
-        Outage.of(run.state(), lastAlive, now).ifPresent(outage -> writeOutage(id, outage));
+        absences.resumed(id, lastAlive, now);
         advance(id);
       }
     }
@@ -242,9 +231,7 @@ public final class Bench implements AutoCloseable {
   /** Writes everything of the plan that is due by now. */
   private void advance(long id) {
     Instant now = now();
-    boolean late = sayIfLate(id, now);
-    boolean missed = sayWhatWasMissed(id, now);
-    boolean moved = late || missed;
+    boolean moved = absences.found(id, now);
     for (Optional<Agenda.Due> due = due(id, now); due.isPresent(); due = due(id, now)) {
       RunState state = hold(id).state();
       Agenda.Due next = due.get();
@@ -270,23 +257,6 @@ public final class Bench implements AutoCloseable {
     }
   }
 
-  /** A process that was held up or whose machine slept was away, though it never ended. */
-  private boolean sayIfLate(long id, Instant now) {
-    RunState state = hold(id).state();
-    boolean watched = lastPulse.isAfter(Instant.EPOCH);
-    boolean goesOn = state.phase() == Phase.RUNNING || state.phase() == Phase.WAITING;
-    if (!watched || !goesOn || !lastPulse.plus(LATE).isBefore(now)) {
-      return false;
-    }
-    Instant lastEvent = state.events().get(state.events().size() - 1).receivedAt();
-    if (!lastEvent.plus(LATE).isBefore(now)) {
-      return false;
-    }
-    Optional<Outage> outage = Outage.of(state, Optional.of(lastPulse), now);
-    outage.ifPresent(missed -> writeOutage(id, missed));
-    return outage.isPresent();
-  }
-
   private Optional<Agenda.Due> due(long id, Instant now) {
     return Agenda.next(hold(id).state()).filter(next -> !next.at().isAfter(now));
   }
@@ -299,8 +269,7 @@ public final class Bench implements AutoCloseable {
    */
   public synchronized void led(long id, String screen, Instant since) {
     hold(id);
-    if (untold.toldBy(id, since)) {
-      write(id, new Outage.Missed(now(), currentStep(id), new Happening.Note(screen + LED)));
+    if (absences.led(id, screen, since, now())) {
       tell(id);
     }
   }
@@ -330,21 +299,6 @@ public final class Bench implements AutoCloseable {
         tell(way.run());
       }
     }
-  }
-
-  private void writeOutage(long id, Outage outage) {
-    write(id, outage.gap());
-    untold.ask(id, outage, now());
-  }
-
-  private boolean sayWhatWasMissed(long id, Instant now) {
-    List<Outage.Missed> missed = untold.missed(id, now);
-    missed.forEach(one -> write(id, one));
-    return !missed.isEmpty();
-  }
-
-  private int currentStep(long id) {
-    return Math.max(0, hold(id).state().current());
   }
 
   private void write(long id, Outage.Missed missed) {
@@ -424,7 +378,7 @@ public final class Bench implements AutoCloseable {
     for (long id : List.copyOf(live.keySet())) {
       advance(id);
     }
-    if (goesOn() && !now.isBefore(lastPulse.plus(PULSE))) {
+    if (goesOn() && !now.isBefore(absences.nextPulse())) {
       pulse(now);
     }
     rearm();
@@ -432,7 +386,7 @@ public final class Bench implements AutoCloseable {
 
   private void pulse(Instant now) {
     database.get().change(session -> new Runs(session).alive(now));
-    lastPulse = now;
+    absences.seen(now);
   }
 
   private void rearm() {
@@ -441,10 +395,10 @@ public final class Bench implements AutoCloseable {
             .flatMap(run -> Agenda.next(run.state()).stream())
             .map(Agenda.Due::at)
             .min(Instant::compareTo);
-    next = Stream.concat(next.stream(), untold.next().stream()).min(Instant::compareTo);
+    next = Stream.concat(next.stream(), absences.next().stream()).min(Instant::compareTo);
     // The pulse beats for every run that goes on, also for one whose end is left to the hands.
     if (goesOn()) {
-      Instant beat = lastPulse.plus(PULSE);
+      Instant beat = absences.nextPulse();
       alarm.set(next.filter(beat::isAfter).orElse(beat), this::ring);
     }
   }
