@@ -9,6 +9,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
 
 /** {@code wetside serve} as a process of its own. */
 final class RealServer {
@@ -66,11 +67,18 @@ final class RealServer {
 
   /** The status and body of a post of JSON. */
   HttpResponse<String> post(String path, String json) throws IOException, InterruptedException {
-    return client.send(
-        HttpRequest.newBuilder(address.resolve(path))
-            .header("Content-Type", "application/json")
-            .POST(HttpRequest.BodyPublishers.ofString(json))
-            .build(),
-        HttpResponse.BodyHandlers.ofString());
+    return client.send(posting(path, json), HttpResponse.BodyHandlers.ofString());
+  }
+
+  /** The same without waiting: whoever kills the server meanwhile may get no answer. */
+  CompletableFuture<HttpResponse<String>> postLater(String path, String json) {
+    return client.sendAsync(posting(path, json), HttpResponse.BodyHandlers.ofString());
+  }
+
+  private HttpRequest posting(String path, String json) {
+    return HttpRequest.newBuilder(address.resolve(path))
+        .header("Content-Type", "application/json")
+        .POST(HttpRequest.BodyPublishers.ofString(json))
+        .build();
   }
 }
