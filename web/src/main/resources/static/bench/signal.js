@@ -1,6 +1,6 @@
 // The signal for those who cannot hear: the whole sheet is printed for a second, once per act; the hand feels it.
 
-const SHOWN_MS = 1100; // at least a second for the eye, however late the browser draws
+const SHOWN_MS = 1250; // at least a second for the eye, however late the browser draws
 const REST_MS = 600;
 const STILL_MS = 4000;
 
