@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -104,8 +105,8 @@ class KilledTest {
     }
     answered.forEach(
         (id, as) -> {
-          RunEvent event = stored.get(id);
-          assertThat(event).as("answered, then lost: " + as).isNotNull();
+          assertThat(stored).as("answered, then lost: " + as).containsKey(id);
+          RunEvent event = Objects.requireNonNull(stored.get(id));
           assertThat(
                   List.of(event.sequence(), event.kind().word(), event.step(), event.occurredAt()))
               .isEqualTo(
