@@ -225,7 +225,9 @@ class Bench {
     this.track.beat();
     if (performance.now() - this.keptAt > KEEP_EVERY_MS && !isOver(this.current)) {
       this.keptAt = performance.now();
-      keepLead(this.current.run, { since: this.lead.unbrokenSince, upTo: this.lead.upTo });
+      const { unbrokenSince, upTo } = this.lead;
+      keepLead(this.current.run, { since: Math.max(unbrokenSince, this.link.followedSince), upTo });
+      this.companion.keepLead({ since: unbrokenSince, upTo });
     }
     this.link.tellOfItself(this.lead.isSilent && !isOver(this.current), this.lead.unbrokenSince);
     this.companion.tellOfItself(this.lead.isSilent, this.lead.unbrokenSince);

@@ -3,7 +3,8 @@
 import { actAt, inOneLine } from "./act.js";
 import { byId, write } from "./elements.js";
 import { mergedCues } from "./hands.js";
-import { keptRuns } from "./kept.js";
+import { keepLead, keptLead, keptRuns } from "./kept.js";
+import { goesOn } from "./lead.js";
 import { Link } from "./link.js";
 import { atTheLine, isOver, readRun } from "./snapshot.js";
 import { Tape } from "./tape.js";
@@ -68,17 +69,25 @@ export class Companion {
   joinKept(ownRun, now) {
     const kept = keptRuns(performance.timeOrigin + performance.now()).find(({ run }) => run.run !== ownRun);
     if (this.other === null && kept !== undefined) {
-      this.follow(kept.run, now);
+      const led = keptLead(kept.run.run);
+      this.follow(kept.run, led !== null && goesOn(led, kept.run.cues, now) ? led.since : now);
     }
   }
 
-  /** @param {Run} run @param {number} now */
-  follow(run, now) {
+  /** @param {Run} run @param {number} since when this page has led it, by the server's clock */
+  follow(run, since) {
     const link = new Link(run.run, this.listener);
-    link.followedSince = now;
+    link.followedSince = since;
     this.other = { run, link };
     this.keep(run);
     link.open();
+  }
+
+  /** For a reload: since when both are led, and up to when. @param {{since: number, upTo: number}} lead */
+  keepLead(lead) {
+    if (this.other !== null && !isOver(this.other.run)) {
+      keepLead(this.other.run.run, { since: Math.max(lead.since, this.other.link.followedSince), upTo: lead.upTo });
+    }
   }
 
   /** The other run's record asks too who led while the server was away. @param {boolean} silent @param {number} leadingSince */

@@ -15,6 +15,14 @@ export const HANDS = new Set(["pour in", "light on", "agitate", "drain"]);
 
 /** @typedef {import("./snapshot.js").Run} Run @typedef {import("./snapshot.js").Cue} Cue */
 
+/**
+ * Whether a reloaded page was back soon enough: nothing for the hands was due meanwhile.
+ * @param {{since: number, upTo: number}} before @param {Cue[]} cues @param {number} now
+ */
+export function goesOn(before, cues, now) {
+  return now - before.upTo < SAME_PAGE_WITHIN_MS && !cues.some((cue) => HANDS.has(cue.act) && cue.at > before.upTo && cue.at <= now);
+}
+
 export class Lead {
   /** @param {HTMLElement} sheet @param {(cues: Cue[]) => void} missed cues that came and went while the page was frozen */
   constructor(sheet, missed) {
@@ -37,8 +45,7 @@ export class Lead {
    * @param {{since: number, upTo: number}} before @param {Cue[]} cues @param {number} now
    */
   resume(before, cues, now) {
-    const short = now - before.upTo < SAME_PAGE_WITHIN_MS;
-    if (short && !cues.some((cue) => HANDS.has(cue.act) && cue.at > before.upTo && cue.at <= now)) {
+    if (goesOn(before, cues, now)) {
       this.unbrokenSince = before.since;
     }
   }
