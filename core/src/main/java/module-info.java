@@ -19,4 +19,5 @@ module org.wetside.core {
   exports org.wetside.core.process;
   exports org.wetside.core.run;
   exports org.wetside.core.hands;
+  exports org.wetside.core.safety;
 }

@@ -1,0 +1,38 @@
+package org.wetside.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** What is in the formulas on file, by a name that stands anywhere in what somebody wrote. */
+final class NamedIngredients {
+  private final List<ReferenceRow> steps = ReferenceTable.open("baths/formula_steps").rows();
+
+  /** The ingredients of the formula whose name stands in the text; empty when none does. */
+  List<String> in(String text) {
+    List<String> found = new ArrayList<>();
+    String formula = "";
+    for (ReferenceRow step : steps) {
+      String name = step.text("formula");
+      if (formula.isEmpty() && Words.whole(name, "[\\p{L}\\p{N}-]").matcher(text).find()) {
+        formula = name;
+      }
+      if (name.equals(formula)) {
+        found.add(step.text("ingredient"));
+      }
+    }
+    return found;
+  }
+
+  /** How whole words are found in what somebody wrote. */
+  static final class Words {
+    private Words() {}
+
+    /** The word, with nothing of that kind directly before or after it. */
+    static Pattern whole(String word, String kind) {
+      return Pattern.compile(
+          "(?<!" + kind + ")" + Pattern.quote(word) + "(?!" + kind + ")",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+    }
+  }
+}
