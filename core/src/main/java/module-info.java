@@ -10,6 +10,7 @@ module org.wetside.core {
   requires hipparchus.optim;
   requires hipparchus.fitting;
 
+  exports org.wetside.core.chemistry;
   exports org.wetside.core.development;
   exports org.wetside.core.plan;
   exports org.wetside.core.quantity;

@@ -21,7 +21,7 @@ final class Rules {
       List.of(
           List.of("quantity"),
           List.of("source"),
-          List.of("development", "thermal"),
+          List.of("chemistry", "development", "thermal"),
           List.of("bath"),
           List.of("process"),
           List.of("run"),

@@ -71,6 +71,7 @@ class EveryQuantityTest {
             Volume::parse,
             0,
             1e6),
+        new Kind("mass", Mass::ofGrams, q -> ((Mass) q).grams(), Mass::parse, 0, 1e5),
         new Kind(
             "exposure index",
             ExposureIndex::of,

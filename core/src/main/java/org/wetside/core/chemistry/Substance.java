@@ -1,0 +1,46 @@
+package org.wetside.core.chemistry;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.wetside.core.source.Citation;
+import org.wetside.core.source.Standing;
+
+/**
+ * Something that is weighed or measured out for a bath.
+ *
+ * @param name as it is shown, for example {@code sodium sulfite, heptahydrate (crystal)}
+ * @param salt what it is whatever water it holds, for example {@code sodium sulfite}
+ * @param formula its chemical formula as written; empty when it has none of its own
+ * @param composition read from that formula; empty when it has none
+ * @param molarMass from the composition; empty when it has none
+ * @param words other names it goes by
+ * @param strengthPercent how much of the pure substance a liquid holds, percent; empty for a solid
+ * @param solutionPercent strength at which it keeps as a solution, g in 100 mL; empty when it is
+ *     not to be kept so
+ * @param form how it dissolves
+ * @param citation where this is read
+ * @param standing how it is known
+ */
+public record Substance(
+    String name,
+    String salt,
+    String formula,
+    Optional<Composition> composition,
+    Optional<MolarMass> molarMass,
+    List<String> words,
+    OptionalDouble strengthPercent,
+    OptionalDouble solutionPercent,
+    DissolvingForm form,
+    Citation citation,
+    Standing standing) {
+  /** Keeps an unmodifiable copy. */
+  public Substance {
+    words = List.copyOf(words);
+  }
+
+  /** Whether it is measured by volume. */
+  public boolean isLiquid() {
+    return form.liquid();
+  }
+}
