@@ -4,8 +4,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.Strength;
 import org.wetside.core.safety.Material;
@@ -13,8 +11,6 @@ import org.wetside.core.safety.Nature;
 
 /** What a thing is, as far as its name, its formula and its kind of bath tell. */
 public final class Materials {
-  private static final Pattern PERCENT = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*%");
-
   private final List<ReferenceRow> rows;
   private final NamedIngredients formulas = new NamedIngredients();
 
@@ -76,7 +72,7 @@ public final class Materials {
   /** Adds what the words of a name tell; false when they tell nothing. */
   private boolean read(String text, Set<Nature> natures) {
     boolean known = false;
-    OptionalDouble percent = percent(text);
+    OptionalDouble percent = WholeWords.percent(text);
     for (ReferenceRow row : rows) {
       if (speaksOf(row, text) && strongEnough(row, percent)) {
         known = true;
@@ -88,7 +84,7 @@ public final class Materials {
 
   private static boolean speaksOf(ReferenceRow row, String text) {
     for (String word : row.text("words").split("\\|", -1)) {
-      if (!word.isEmpty() && NamedIngredients.Words.whole(word, "[\\p{L}]").matcher(text).find()) {
+      if (!word.isEmpty() && WholeWords.word(word).matcher(text).find()) {
         return true;
       }
     }
@@ -98,13 +94,5 @@ public final class Materials {
   private static boolean strongEnough(ReferenceRow row, OptionalDouble percent) {
     OptionalDouble from = row.maybeNumber("from_percent");
     return from.isEmpty() || percent.isEmpty() || percent.getAsDouble() >= from.getAsDouble();
-  }
-
-  /** The strength a name states. */
-  static OptionalDouble percent(String text) {
-    Matcher matcher = PERCENT.matcher(text);
-    return matcher.find()
-        ? OptionalDouble.of(Double.parseDouble(matcher.group(1).replace(',', '.')))
-        : OptionalDouble.empty();
   }
 }

@@ -2,7 +2,6 @@ package org.wetside.reference;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** What is in the formulas on file, by a name that stands anywhere in what somebody wrote. */
 final class NamedIngredients {
@@ -14,7 +13,7 @@ final class NamedIngredients {
     String formula = "";
     for (ReferenceRow step : steps) {
       String name = step.text("formula");
-      if (formula.isEmpty() && Words.whole(name, "[\\p{L}\\p{N}-]").matcher(text).find()) {
+      if (formula.isEmpty() && WholeWords.name(name).matcher(text).find()) {
         formula = name;
       }
       if (name.equals(formula)) {
@@ -22,17 +21,5 @@ final class NamedIngredients {
       }
     }
     return found;
-  }
-
-  /** How whole words are found in what somebody wrote. */
-  static final class Words {
-    private Words() {}
-
-    /** The word, with nothing of that kind directly before or after it. */
-    static Pattern whole(String word, String kind) {
-      return Pattern.compile(
-          "(?<!" + kind + ")" + Pattern.quote(word) + "(?!" + kind + ")",
-          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-    }
   }
 }

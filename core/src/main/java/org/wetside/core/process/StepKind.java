@@ -1,6 +1,8 @@
 package org.wetside.core.process;
 
 import java.util.Locale;
+import java.util.Optional;
+import org.wetside.core.bath.BathKind;
 import org.wetside.core.quantity.BadValueException;
 
 /** What a step does to the film. */
@@ -62,6 +64,25 @@ public enum StepKind {
   /** Whether it is plain water, which needs no bottle. */
   public boolean water() {
     return this == PRE_SOAK || this == RINSE || this == WASH;
+  }
+
+  /** What kind of liquid it takes from a bottle; empty for plain water and for light. */
+  public Optional<BathKind> bath() {
+    return switch (this) {
+      case DEVELOPER, TWO_BATH_A, TWO_BATH_B, MONOBATH, FIRST_DEVELOPER, SECOND_DEVELOPER ->
+          Optional.of(BathKind.DEVELOPER);
+      case STOP_BATH -> Optional.of(BathKind.STOP_BATH);
+      case FIXER -> Optional.of(BathKind.FIXER);
+      case WASH_AID -> Optional.of(BathKind.WASH_AID);
+      case FINAL_RINSE -> Optional.of(BathKind.FINAL_RINSE);
+      case CLEARING_BATH -> Optional.of(BathKind.CLEARING_BATH);
+      case BLEACH -> Optional.of(BathKind.BLEACH);
+      case BLEACH_FIX -> Optional.of(BathKind.BLEACH_FIX);
+      case CONDITIONER -> Optional.of(BathKind.CONDITIONER);
+      case STABILISER -> Optional.of(BathKind.STABILISER);
+      case HARDENER -> Optional.of(BathKind.HARDENER);
+      case PRE_SOAK, RINSE, WASH, RE_EXPOSURE -> Optional.empty();
+    };
   }
 
   /**

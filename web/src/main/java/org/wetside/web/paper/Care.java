@@ -5,13 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.wetside.app.bench.BenchSnapshot;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.Bottle;
 import org.wetside.core.process.Step;
-import org.wetside.core.process.StepKind;
 import org.wetside.reference.Caution;
 import org.wetside.reference.Cautions;
 
@@ -28,7 +26,7 @@ final class Care {
   static List<SheetView.SheetCare> of(BenchSnapshot run, List<Bottle> shelf) {
     Care care = new Care();
     for (Step step : run.state().plan().steps()) {
-      bath(step.kind()).ifPresent(bath -> care.add(step, bath, contents(run, step, shelf)));
+      step.kind().bath().ifPresent(bath -> care.add(step, bath, contents(run, step, shelf)));
     }
     List<SheetView.SheetCare> lines = new ArrayList<>();
     care.baths.forEach((caution, words) -> lines.add(view(words, caution, caution.line())));
@@ -82,24 +80,5 @@ final class Care {
             letter -> shelf.stream().filter(one -> one.label().letter().equals(letter)).findFirst())
         .map(bottle -> bottle.label().contents())
         .orElse(step.kind().developing() ? run.card().developer() : step.kind().word());
-  }
-
-  /** Empty for plain water and for light. */
-  private static Optional<BathKind> bath(StepKind kind) {
-    return switch (kind) {
-      case DEVELOPER, TWO_BATH_A, TWO_BATH_B, MONOBATH, FIRST_DEVELOPER, SECOND_DEVELOPER ->
-          Optional.of(BathKind.DEVELOPER);
-      case STOP_BATH -> Optional.of(BathKind.STOP_BATH);
-      case FIXER -> Optional.of(BathKind.FIXER);
-      case WASH_AID -> Optional.of(BathKind.WASH_AID);
-      case FINAL_RINSE -> Optional.of(BathKind.FINAL_RINSE);
-      case CLEARING_BATH -> Optional.of(BathKind.CLEARING_BATH);
-      case BLEACH -> Optional.of(BathKind.BLEACH);
-      case BLEACH_FIX -> Optional.of(BathKind.BLEACH_FIX);
-      case CONDITIONER -> Optional.of(BathKind.CONDITIONER);
-      case STABILISER -> Optional.of(BathKind.STABILISER);
-      case HARDENER -> Optional.of(BathKind.HARDENER);
-      case PRE_SOAK, RINSE, WASH, RE_EXPOSURE -> Optional.empty();
-    };
   }
 }
