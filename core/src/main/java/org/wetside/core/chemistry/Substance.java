@@ -15,6 +15,7 @@ import org.wetside.core.source.Standing;
  * @param composition read from that formula; empty when it has none
  * @param molarMass from the composition; empty when it has none
  * @param words other names it goes by
+ * @param inRecipes what a recipe that says no form calls it; a jar must be named in full
  * @param strengthPercent how much of the pure substance a liquid holds, percent; empty for a solid
  * @param solutionPercent strength at which it keeps as a solution, g in 100 mL; empty when it is
  *     not to be kept so
@@ -29,14 +30,16 @@ public record Substance(
     Optional<Composition> composition,
     Optional<MolarMass> molarMass,
     List<String> words,
+    List<String> inRecipes,
     OptionalDouble strengthPercent,
     OptionalDouble solutionPercent,
     DissolvingForm form,
     Citation citation,
     Standing standing) {
-  /** Keeps an unmodifiable copy. */
+  /** Keeps unmodifiable copies. */
   public Substance {
     words = List.copyOf(words);
+    inRecipes = List.copyOf(inRecipes);
   }
 
   /** Whether it is measured by volume. */

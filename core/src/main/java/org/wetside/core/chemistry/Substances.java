@@ -34,7 +34,7 @@ public record Substances(List<Substance> all) {
 
   /** The one that the words of a recipe mean: the longest of all names that stand in them. */
   public Optional<Substance> meant(String ingredient) {
-    Optional<Substance> exact = find(ingredient);
+    Optional<Substance> exact = find(ingredient).or(() -> inRecipe(plain(ingredient)));
     if (exact.isPresent()) {
       return exact;
     }
@@ -44,6 +44,7 @@ public record Substances(List<Substance> all) {
     for (Substance one : all) {
       List<String> names = new ArrayList<>(one.words());
       names.add(one.name());
+      names.addAll(one.inRecipes());
       for (String name : names) {
         String plain = plain(name);
         if (plain.length() > longest && said.contains(" " + plain + " ")) {
@@ -53,6 +54,12 @@ public record Substances(List<Substance> all) {
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  private Optional<Substance> inRecipe(String wanted) {
+    return all.stream()
+        .filter(one -> one.inRecipes().stream().anyMatch(name -> plain(name).equals(wanted)))
+        .findFirst();
   }
 
   /**
