@@ -53,6 +53,11 @@ public record UnitOfUse(double rolls) implements Comparable<UnitOfUse> {
     return ofSquareCentimetres(widthMillimetres * heightMillimetres / 100.0);
   }
 
+  /** The area of it, one side, in square centimetres. */
+  public double squareCentimetres() {
+    return rolls * CM2_PER_ROLL;
+  }
+
   /** The sum. */
   public UnitOfUse plus(UnitOfUse other) {
     return new UnitOfUse(rolls + other.rolls);

@@ -86,6 +86,27 @@ class EveryQuantityTest {
             DilutionRatio::parse,
             0,
             500),
+        new Kind(
+            "concentration",
+            Concentration::ofGramsPerLitre,
+            q -> ((Concentration) q).gramsPerLitre(),
+            Concentration::parse,
+            0,
+            500),
+        new Kind(
+            "flow",
+            FlowRate::ofLitresPerMinute,
+            q -> ((FlowRate) q).litresPerMinute(),
+            FlowRate::parse,
+            0,
+            50),
+        new Kind(
+            "mass on film",
+            ArealMass::ofGramsPerSquareMetre,
+            q -> ((ArealMass) q).gramsPerSquareMetre(),
+            null,
+            0,
+            10),
         new Kind("stops", Stops::of, q -> ((Stops) q).count(), null, -10, 10),
         new Kind("contrast", Gradient::of, q -> ((Gradient) q).value(), null, 0, 3));
   }
@@ -141,6 +162,24 @@ class EveryQuantityTest {
     assertThat(Temperature.ofFahrenheit(125).celsius()).isCloseTo(51.667, within(0.001));
     double share = Volume.ofUsFluidOunces(1.5).ratioTo(Volume.ofUsFluidOunces(32));
     assertThat(Volume.ofLitres(1).times(share).millilitres()).isCloseTo(46.9, within(0.1));
+  }
+
+  /** Rows CK23 (CH-S24, CH-S25) and CK24 (CH-S31). */
+  @Test
+  void limitsOfResidueAreTheSameInTheUnitsTheyArePrintedIn() {
+    ArealMass limit = ArealMass.ofGramsPerSquareMetre(0.014);
+    assertThat(limit.microgramsPerSquareCentimetre()).isCloseTo(1.4, within(1e-12));
+    assertThat(limit.milligramsPerSquareInch()).isCloseTo(0.00903, within(0.0001));
+    assertThat(ArealMass.ofMilligramsPerSquareInch(0.080).microgramsPerSquareCentimetre())
+        .isCloseTo(12.40, within(0.01));
+  }
+
+  /** Row CK25 (CH-S24): what the limit allows on a strip of 35 × 1600 mm, one side. */
+  @Test
+  void theLimitAllowsThatMuchOnAStrip() {
+    double strip = 3.5 * 160;
+    assertThat(ArealMass.ofGramsPerSquareMetre(0.014).gramsOn(strip) * 1000)
+        .isCloseTo(0.784, within(0.001));
   }
 
   /** A band is two temperatures in order; its text comes back, whatever the ends. */
