@@ -21,6 +21,11 @@ import org.wetside.app.equipment.KeepTanks;
 import org.wetside.app.equipment.KeepThermometers;
 import org.wetside.app.home.Home;
 import org.wetside.app.home.HomeLock;
+import org.wetside.app.keeping.CheckData;
+import org.wetside.app.keeping.DailyBackup;
+import org.wetside.app.keeping.Findings;
+import org.wetside.app.keeping.KeptBackups;
+import org.wetside.app.keeping.MakeBackup;
 import org.wetside.app.plan.CheckStock;
 import org.wetside.app.plan.KeepTonight;
 import org.wetside.app.plan.ListLoads;
@@ -62,6 +67,7 @@ public final class Wetside implements AutoCloseable {
   private final Invitations invitations = new Invitations();
   private @Nullable Database database;
   private @Nullable Bench bench;
+  private @Nullable DailyBackup dailyBackup;
 
   private Wetside(Home home, Clock clock, @Nullable HomeLock lock) {
     this.home = home;
@@ -314,6 +320,31 @@ public final class Wetside implements AutoCloseable {
     return new RemoveScreen(this::database, clock);
   }
 
+  /** The backups in this home. */
+  public KeptBackups keptBackups() {
+    return new KeptBackups(home);
+  }
+
+  /** Makes backups of this home. */
+  public MakeBackup makeBackup() {
+    return new MakeBackup(home, clock);
+  }
+
+  /** Checks what is stored in this home. */
+  public Findings checkData() {
+    return CheckData.of(home);
+  }
+
+  /** The backup this home's server makes every day; it begins when it is told to. */
+  public synchronized DailyBackup dailyBackup() {
+    DailyBackup daily = dailyBackup;
+    if (daily == null) {
+      daily = new DailyBackup(makeBackup(), clock, new ThreadAlarm(clock, "backup"));
+      dailyBackup = daily;
+    }
+    return daily;
+  }
+
   /** The database, opened at the first call. */
   synchronized Database database() {
     Database open = database;
@@ -345,6 +376,9 @@ public final class Wetside implements AutoCloseable {
   @Override
   public synchronized void close() {
     try {
+      if (dailyBackup != null) {
+        dailyBackup.close();
+      }
       if (bench != null) {
         bench.close();
       }

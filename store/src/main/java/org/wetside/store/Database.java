@@ -77,7 +77,7 @@ public final class Database implements AutoCloseable {
         return Optional.of(new Database(nothing, null));
       }
       Connection first = Connections.toRead(file);
-      if (checked(Schema.of(first), file) < Schema.version()) {
+      if (Schema.checked(Schema.of(first), file) < Schema.version()) {
         first.close();
         return Optional.empty();
       }
@@ -167,21 +167,7 @@ public final class Database implements AutoCloseable {
 
   private static int versionOf(Path file) throws SQLException {
     try (Connection connection = Connections.toRead(file)) {
-      return checked(Schema.of(connection), file);
+      return Schema.checked(Schema.of(connection), file);
     }
-  }
-
-  private static int checked(int found, Path file) {
-    if (found > Schema.version()) {
-      throw new StoreException(
-          "the database "
-              + file
-              + " has version "
-              + found
-              + ", this program knows versions up to "
-              + Schema.version()
-              + ". Nothing was changed. Use the newer program.");
-    }
-    return found;
   }
 }

@@ -121,6 +121,16 @@ public final class Runs {
     return session.list("SELECT * FROM run ORDER BY id DESC LIMIT ?", this::card, most);
   }
 
+  /** Identities of all runs, oldest first. */
+  public List<Long> all() {
+    return session.list("SELECT id FROM run ORDER BY id", row -> row.whole("id"));
+  }
+
+  /** What stands in a run's own row, to be held against the fold. */
+  public Optional<RunRow> row(long run) {
+    return session.first(RunRow.SELECT + " WHERE id = ?", RunRow::read, run);
+  }
+
   /** Identities of the runs that are ready, running or waiting, oldest first. */
   public List<Long> underWay() {
     return session.list(

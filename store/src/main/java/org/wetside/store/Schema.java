@@ -3,6 +3,7 @@ package org.wetside.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -70,5 +71,24 @@ final class Schema {
     } catch (IOException failure) {
       throw new StoreException("reading migration " + file, failure);
     }
+  }
+
+  /**
+   * The version found, when this program knows it.
+   *
+   * @throws StoreException when a newer program wrote the file
+   */
+  static int checked(int found, Path file) {
+    if (found > version()) {
+      throw new StoreException(
+          "the database "
+              + file
+              + " has version "
+              + found
+              + ", this program knows versions up to "
+              + version()
+              + ". Nothing was changed. Use the newer program.");
+    }
+    return found;
   }
 }

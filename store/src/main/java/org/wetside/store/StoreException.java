@@ -24,4 +24,13 @@ public final class StoreException extends UncheckedIOException {
   public StoreException(String message, Exception cause) {
     super(message + ": " + cause.getMessage(), new IOException(cause));
   }
+
+  private StoreException(IOException whole) {
+    super(whole.getMessage(), whole);
+  }
+
+  /** With the whole message; what the cause says is in it already. */
+  static StoreException saying(String message, Exception cause) {
+    return new StoreException(new IOException(message, cause));
+  }
 }

@@ -12,20 +12,29 @@ import org.jspecify.annotations.Nullable;
 /** Rings on a thread of its own, which ends with the program. */
 public final class ThreadAlarm implements Alarm {
   private final Clock clock;
-  private final ScheduledExecutorService thread =
-      Executors.newSingleThreadScheduledExecutor(
-          work -> {
-            Thread bell = new Thread(work, "bench");
-            bell.setDaemon(true);
-            return bell;
-          });
+  private final ScheduledExecutorService thread;
   private @Nullable ScheduledFuture<?> next;
 
   /**
    * @param clock by which the wait is measured
    */
   public ThreadAlarm(Clock clock) {
+    this(clock, "bench");
+  }
+
+  /**
+   * @param clock by which the wait is measured
+   * @param name of its thread
+   */
+  public ThreadAlarm(Clock clock, String name) {
     this.clock = clock;
+    thread =
+        Executors.newSingleThreadScheduledExecutor(
+            work -> {
+              Thread bell = new Thread(work, name);
+              bell.setDaemon(true);
+              return bell;
+            });
   }
 
   @Override

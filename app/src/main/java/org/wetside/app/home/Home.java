@@ -47,6 +47,11 @@ public record Home(Path folder) {
     return folder.resolve("authority.p12");
   }
 
+  /** Copies of the database that the program made. */
+  public Path backups() {
+    return folder.resolve("backups");
+  }
+
   /** Whether everything in here is invented. */
   public boolean isDemo() {
     return Files.exists(folder.resolve(DEMO_MARK));

@@ -1,0 +1,188 @@
+package org.wetside.store;
+
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A database as a file: to look at and to copy, whatever its version and whoever is writing in it.
+ * Nothing is kept open and nothing in it is changed, but by {@link #bringUpToDate}.
+ */
+public final class DatabaseFile {
+  private final Path file;
+
+  /**
+   * @param file need not exist yet
+   */
+  public DatabaseFile(Path file) {
+    this.file = file;
+  }
+
+  /**
+   * The version of its tables.
+   *
+   * @throws StoreException when there is no such file, or it is damaged, not one of this program,
+   *     or newer than this program
+   */
+  public int version() {
+    return reading(
+        connection -> {
+          int version = Schema.of(connection);
+          if (version == 0 || !Missing.known(connection)) {
+            throw new StoreException(file + " is a database, but not one of Wetside");
+          }
+          return Schema.checked(version, file);
+        });
+  }
+
+  /** Whether {@link #bringUpToDate} has something to do. */
+  public boolean isOlder() {
+    return version() < Schema.version();
+  }
+
+  /**
+   * What is wrong with it as a file, one sentence each: pages and indexes by SQLite's own check,
+   * references that lead nowhere, tables that are not there. Empty when it is sound.
+   *
+   * @throws StoreException when it cannot even be read that far
+   */
+  public List<String> faults() {
+    return reading(
+        connection -> {
+          List<String> faults = new ArrayList<>();
+          for (String line : lines(connection, "PRAGMA integrity_check", "%1$s")) {
+            if (!line.equals("ok")) {
+              faults.add(line);
+            }
+          }
+          faults.addAll(
+              lines(
+                  connection,
+                  "PRAGMA foreign_key_check",
+                  "table %1$s, row %2$s: what it refers to in %3$s is not there"));
+          faults.addAll(Missing.from(connection));
+          return faults;
+        });
+  }
+
+  /**
+   * Copies all that is committed, as of one moment, into one file of its own: written beside the
+   * target, read back and found sound, synced to disk, then named. A write under way is neither
+   * waited for nor held up.
+   *
+   * @param replace whether a file that is there may be replaced
+   * @throws StoreException when it is damaged, or the target cannot be written; nothing is left
+   */
+  public void copyTo(Path target, boolean replace) {
+    Landing landing = new Landing(target);
+    landing.checkRoom(sizeBytes());
+    landing.write(
+        beside -> {
+          SqliteWords.doing(() -> vacuum(beside), "writing " + target);
+          List<String> faults = new DatabaseFile(beside).sound();
+          if (!faults.isEmpty()) {
+            throw new StoreException(
+                "the database " + file + " is damaged, so no copy was kept: " + faults.get(0));
+          }
+        },
+        replace);
+  }
+
+  private void vacuum(Path target) throws SQLException {
+    mustExist();
+    try (Connection connection = Connections.toRead(file);
+        PreparedStatement copy = connection.prepareStatement("VACUUM INTO ?")) {
+      copy.setString(1, target.toAbsolutePath().toString());
+      copy.execute();
+    }
+  }
+
+  private List<String> sound() {
+    return reading(
+        connection ->
+            lines(connection, "PRAGMA integrity_check", "%1$s").stream()
+                .filter(line -> !line.equals("ok"))
+                .toList());
+  }
+
+  /** How large it is, what has not yet been written back included. */
+  public long sizeBytes() {
+    return reading(
+        connection ->
+            number(connection, "PRAGMA page_count") * number(connection, "PRAGMA page_size"));
+  }
+
+  /** Migrates it to this program's version; the caller alone knows of the file. */
+  public void bringUpToDate() {
+    Database.open(file).close();
+  }
+
+  /** Writes everything back into the one file, so that no second file belongs to it. */
+  public void settle() {
+    SqliteWords.doing(
+        () -> {
+          try (Connection connection = Connections.toWrite(file);
+              Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+          }
+        },
+        "reading " + file);
+  }
+
+  private interface Look<T> {
+    T at(Connection connection) throws SQLException;
+  }
+
+  private <T> T reading(Look<T> look) {
+    List<T> seen = new ArrayList<>(1);
+    SqliteWords.doing(
+        () -> {
+          mustExist();
+          try (Connection connection = Connections.toRead(file)) {
+            connection.setAutoCommit(false);
+            seen.add(look.at(connection));
+          }
+        },
+        "reading " + file);
+    return seen.get(0);
+  }
+
+  private void mustExist() {
+    if (!Files.isRegularFile(file)) {
+      throw StoreException.saying(
+          Files.exists(file) ? file + " is not a file" : "there is no file " + file,
+          new NoSuchFileException(file.toString()));
+    }
+  }
+
+  private static List<String> lines(Connection connection, String sql, String words)
+      throws SQLException {
+    List<String> lines = new ArrayList<>();
+    try (Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery(sql)) {
+      int columns = rows.getMetaData().getColumnCount();
+      while (rows.next()) {
+        Object[] values = new Object[columns];
+        for (int i = 0; i < columns; i++) {
+          values[i] = rows.getObject(i + 1);
+        }
+        lines.add(String.format(words, values));
+      }
+    }
+    return lines;
+  }
+
+  private static long number(Connection connection, String sql) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet row = statement.executeQuery(sql)) {
+      return row.getLong(1);
+    }
+  }
+}
