@@ -2,6 +2,7 @@ package org.wetside.app;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.authority.KeepAuthority;
 import org.wetside.app.bench.Alarm;
@@ -19,6 +20,10 @@ import org.wetside.app.drawer.WithdrawRoll;
 import org.wetside.app.equipment.KeepTankChecks;
 import org.wetside.app.equipment.KeepTanks;
 import org.wetside.app.equipment.KeepThermometers;
+import org.wetside.app.formula.FormulaBook;
+import org.wetside.app.formula.KeepFormula;
+import org.wetside.app.formula.MixBatch;
+import org.wetside.app.formula.WeighOut;
 import org.wetside.app.home.Home;
 import org.wetside.app.home.HomeLock;
 import org.wetside.app.keeping.CheckData;
@@ -52,7 +57,9 @@ import org.wetside.app.times.ImportTimes;
 import org.wetside.app.times.ListTimes;
 import org.wetside.app.times.TypeLeaflet;
 import org.wetside.app.times.WithdrawTime;
+import org.wetside.core.chemistry.OwnFormula;
 import org.wetside.store.Database;
+import org.wetside.store.OwnFormulas;
 import org.wetside.store.StoreException;
 
 /**
@@ -164,6 +171,26 @@ public final class Wetside implements AutoCloseable {
   /** The makers' minima of stock per roll. */
   public KeepMinimum keepMinimum() {
     return new KeepMinimum(database());
+  }
+
+  /** The formulas there are, on file and the user's own. */
+  public FormulaBook formulaBook() {
+    return new FormulaBook(() -> database().<List<OwnFormula>>read(s -> new OwnFormulas(s).all()));
+  }
+
+  /** Weighs formulas out. */
+  public WeighOut weighOut() {
+    return new WeighOut(formulaBook());
+  }
+
+  /** Keeps formulas of the user's own. */
+  public KeepFormula keepFormula() {
+    return new KeepFormula(this::database, clock, formulaBook());
+  }
+
+  /** Mixes batches. */
+  public MixBatch mixBatch() {
+    return new MixBatch(this::database, clock, weighOut());
   }
 
   /** The tanks. */

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.wetside.core.quantity.ExposureIndex;
+import org.wetside.core.quantity.Mass;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
 
@@ -128,6 +129,12 @@ public final class Row {
     return millilitres.isPresent()
         ? Optional.of(Volume.ofMillilitres(millilitres.getAsDouble()))
         : Optional.empty();
+  }
+
+  /** A mass, or empty where the column holds nothing; stored in g. */
+  public Optional<Mass> maybeMass(String column) {
+    OptionalDouble grams = maybeNumber(column);
+    return grams.isPresent() ? Optional.of(Mass.ofGrams(grams.getAsDouble())) : Optional.empty();
   }
 
   /** An exposure index, or empty where the column holds nothing. */

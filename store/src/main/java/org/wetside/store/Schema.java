@@ -26,7 +26,8 @@ final class Schema {
           "V5__process.sql",
           "V6__screens.sql",
           "V7__checks.sql",
-          "V8__dose.sql");
+          "V8__dose.sql",
+          "V10__formula.sql");
 
   private Schema() {}
 

@@ -10,12 +10,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.wetside.core.quantity.ExposureIndex;
+import org.wetside.core.quantity.Mass;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
 
 /**
  * The stored form of a value: text, numbers, yes/no as 1/0, moments as ISO-8601 text in UTC with
- * three decimals (so that text order is time order), days as ISO-8601, durations in ms, °C, mL.
+ * three decimals (so that text order is time order), days as ISO-8601, durations in ms, °C, mL, g.
  */
 final class Stored {
   private static final DateTimeFormatter MOMENT =
@@ -51,6 +52,9 @@ final class Stored {
     }
     if (value instanceof Volume volume) {
       return volume.millilitres();
+    }
+    if (value instanceof Mass mass) {
+      return mass.grams();
     }
     if (value instanceof ExposureIndex index) {
       return index.isoArithmetic();
