@@ -3,6 +3,7 @@ package org.wetside.core.wash;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.wetside.core.process.Step;
 import org.wetside.core.quantity.ArealMass;
 import org.wetside.core.quantity.Concentration;
 import org.wetside.core.quantity.Volume;
@@ -58,6 +59,11 @@ public record WashForecast(
         halfTime,
         states,
         states.stream().map(state -> state.residue(question.carried())).toList());
+  }
+
+  /** From the first pour to the last drain: a pour before each change of water. */
+  public Duration length() {
+    return inWater.plus(Step.POUR_IN.multipliedBy(question.changes().size()));
   }
 
   /** The larger of the residues at the end: the half-times on file disagree. */
