@@ -17,6 +17,7 @@ module org.wetside.core {
   exports org.wetside.core.source;
   exports org.wetside.core.thermal;
   exports org.wetside.core.bath;
+  exports org.wetside.core.shelf;
   exports org.wetside.core.process;
   exports org.wetside.core.run;
   exports org.wetside.core.hands;

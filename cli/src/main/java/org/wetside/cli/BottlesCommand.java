@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
-import org.wetside.core.bath.BottleLabel;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.BottleLabel;
 import org.wetside.web.mixing.CautionView;
 import org.wetside.web.shelf.BottleBody;
 import org.wetside.web.shelf.BottleChangeBody;
@@ -42,10 +42,10 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
   @Nullable String bath;
 
   @Option(
-      names = "--strength",
-      paramLabel = "STRENGTH",
-      description = "concentrate, stock or working")
-  @Nullable String strength;
+      names = "--role",
+      paramLabel = "ROLE",
+      description = "concentrate, stock, working, replenisher or waste")
+  @Nullable String role;
 
   @Option(names = "--holds", paramLabel = "VOLUME", description = "when full, for example 1L")
   @Nullable String holds;
@@ -164,7 +164,7 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
     return new BottleBody(
         letter,
         contents,
-        strength,
+        role,
         bath,
         millilitres(holds).orElse(null),
         millilitres(left).orElse(null),
@@ -209,7 +209,7 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
               + "  "
               + bottle.contents()
               + ", "
-              + bottle.strength()
+              + bottle.role()
               + "  "
               + Metric.volume(bottle.leftMl())
               + " of "

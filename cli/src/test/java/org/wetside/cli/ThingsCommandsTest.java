@@ -43,7 +43,7 @@ class ThingsCommandsTest {
     said.add(done("bottles"));
     said.add(
         done(
-            "bottles D --add --contents D-76 --bath developer --strength stock --holds 2L"
+            "bottles D --add --contents D-76 --bath developer --role stock --holds 2L"
                 + " --left 1900mL --one-shot --mixed 2026-01-10"));
     said.add(done("bottles D --take 300mL --note two"));
     said.add(done("bottles D --top-up 100mL"));
@@ -67,7 +67,7 @@ class ThingsCommandsTest {
     said.add(done("tanks Single --change --check *Bayonet"));
     said.add(done("tanks Single --change --usual-checks"));
     said.add(done("tanks Single --remove"));
-    said.add(done("bottles F --add --contents fix --bath fixer --strength working --holds 1L"));
+    said.add(done("bottles F --add --contents fix --bath fixer --role working --holds 1L"));
     said.add(done("bottles F --passed clip --note 40s"));
     said.add(done("bottles F --failed clip"));
     said.add(done("bottles F --discard"));
@@ -112,7 +112,7 @@ class ThingsCommandsTest {
   void whatIsMissingOrTooMuchIsSaid() {
     assertThat(refused("bottles --take 300mL")).contains("say its letter");
     assertThat(refused("bottles D --take 1L --top-up 1L")).contains("choose one of");
-    assertThat(refused("bottles D --add --contents D-76")).contains("strength");
+    assertThat(refused("bottles D --add --contents D-76")).contains("role");
     assertThat(refused("tanks --remove")).contains("say its name");
     assertThat(refused("tanks Double --add --takes 135=two --holds 1L")).contains("135=2*300mL");
     assertThat(refused("tanks Double --add")).contains("volume of the tank");

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.safety.Material;
 import org.wetside.core.safety.Nature;
+import org.wetside.core.shelf.BottleRole;
 
 /** What a thing is, as far as its name, its formula and its kind of bath tell. */
 public final class Materials {
@@ -41,13 +41,13 @@ public final class Materials {
    * @param name as the objection shall call it, for example {@code bottle F, TF-3 working}
    * @param contents what stands on the bottle
    */
-  public Material ofBath(String name, String contents, BathKind kind, Strength strength) {
+  public Material ofBath(String name, String contents, BathKind kind, BottleRole strength) {
     return ofMixture(name, contents, kind, strength, formulas.in(contents));
   }
 
   /** A bath of known ingredients, as {@link #ofBath} besides. */
   public Material ofMixture(
-      String name, String contents, BathKind kind, Strength strength, List<String> ingredients) {
+      String name, String contents, BathKind kind, BottleRole strength, List<String> ingredients) {
     Set<Nature> natures = EnumSet.noneOf(Nature.class);
     boolean known = read(contents, natures);
     boolean water = natures.equals(EnumSet.of(Nature.WATER));
@@ -62,7 +62,7 @@ public final class Materials {
         }
       }
     }
-    if (strength != Strength.CONCENTRATE) {
+    if (strength != BottleRole.CONCENTRATE) {
       natures.remove(Nature.CONCENTRATED_ACID);
       natures.add(Nature.WATER);
     }

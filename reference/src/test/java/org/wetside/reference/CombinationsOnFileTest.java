@@ -12,12 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.safety.Combinations;
 import org.wetside.core.safety.Material;
 import org.wetside.core.safety.Nature;
 import org.wetside.core.safety.Objection;
+import org.wetside.core.shelf.BottleRole;
 
 /** What is refused and what is warned of, by the names people use. */
 class CombinationsOnFileTest {
@@ -197,6 +197,6 @@ class CombinationsOnFileTest {
   }
 
   private Material bath(String contents, String kind) {
-    return materials.ofBath(contents, contents, BathKind.fromWord(kind), Strength.WORKING);
+    return materials.ofBath(contents, contents, BathKind.fromWord(kind), BottleRole.WORKING);
   }
 }

@@ -27,6 +27,7 @@ final class Schema {
           "V6__screens.sql",
           "V7__checks.sql",
           "V8__dose.sql",
+          "V9__ledger.sql",
           "V10__formula.sql");
 
   private Schema() {}

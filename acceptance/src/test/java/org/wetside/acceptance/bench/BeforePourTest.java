@@ -14,7 +14,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.wetside.acceptance.Browsing;
-import org.wetside.core.bath.BottleEntry;
 import org.wetside.core.run.Happening;
 import org.wetside.core.run.PassedOver;
 
@@ -94,9 +93,9 @@ class BeforePourTest {
     assertThat(firstPour().passedOver())
         .extracting(PassedOver::text)
         .contains("One tug at the lid: it holds", "Fixer, bottle F: not read");
-    assertThat(ready.wetside.listBottles().book("D"))
-        .extracting(BottleEntry::kind)
-        .contains(BottleEntry.Kind.LEADER_TEST_PASSED);
+    assertThat(ready.wetside.listBottles().ledger("D"))
+        .extracting(line -> line.what().word())
+        .contains("leader test passed");
   }
 
   @Test

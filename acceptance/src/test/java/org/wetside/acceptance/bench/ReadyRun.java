@@ -9,8 +9,6 @@ import java.util.Optional;
 import org.wetside.app.Wetside;
 import org.wetside.app.plan.LoadWish;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.development.FilmFormat;
 import org.wetside.core.development.Vessel;
 import org.wetside.core.plan.ChosenTime;
@@ -19,6 +17,9 @@ import org.wetside.core.plan.Tank;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.AfterPouring;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.source.Standing;
 import org.wetside.web.WebOptions;
 import org.wetside.web.WebServer;
@@ -44,9 +45,9 @@ final class ReadyRun implements AutoCloseable {
                 List.of(new Tank.Room(FilmFormat.SMALL, 2, Volume.ofMillilitres(300))),
                 Volume.ofMillilitres(650)));
     wetside.keepThermometers().add("glass rod");
-    bottle("D", "soup", Strength.STOCK, BathKind.DEVELOPER, "");
-    bottle("S", "vinegar", Strength.WORKING, BathKind.STOP_BATH, "");
-    bottle("F", "fix", Strength.WORKING, BathKind.FIXER, "test first");
+    bottle("D", "soup", BottleRole.STOCK, BathKind.DEVELOPER, "");
+    bottle("S", "vinegar", BottleRole.WORKING, BathKind.STOP_BATH, "");
+    bottle("F", "fix", BottleRole.WORKING, BathKind.FIXER, "test first");
     wetside
         .addRolls()
         .lines("A-1 135 36 some film @400 \"a gate\" precious\nA-2 135 36 some film @400")
@@ -71,21 +72,13 @@ final class ReadyRun implements AutoCloseable {
     run = wetside.startRun().of(load).card().id();
   }
 
-  private void bottle(
-      String letter, String contents, Strength strength, BathKind bath, String note) {
+  private void bottle(String letter, String contents, BottleRole role, BathKind bath, String note) {
     wetside
         .addBottle()
         .add(
-            new BottleLabel(
-                letter,
-                contents,
-                strength,
-                bath,
-                Volume.ofLitres(1),
-                strength == Strength.STOCK,
-                Optional.empty(),
-                Optional.empty(),
-                note),
+            BottleLabel.of(letter, contents, role, bath, Volume.ofLitres(1))
+                .with(role == BottleRole.STOCK ? AfterPouring.ONE_SHOT : AfterPouring.REUSED)
+                .withNote(note),
             Volume.ofLitres(1));
   }
 

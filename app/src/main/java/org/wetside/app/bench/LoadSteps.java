@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.plan.Load;
 import org.wetside.core.process.AfterUse;
 import org.wetside.core.process.FilmProcess;
@@ -16,6 +14,8 @@ import org.wetside.core.quantity.TemperatureDifference;
 import org.wetside.core.quantity.TemperatureRange;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.Hands;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.store.Bottles;
 
 /**
@@ -40,7 +40,7 @@ record LoadSteps(List<Step> steps, List<Optional<Volume>> taken) {
       if (planned.kind().developing()) {
         step = step.withBand(TemperatureRange.around(load.recipe().temperature(), HELD));
       }
-      steps.add(step.withBottle(letter, afterUse(planned, letter, bottle)));
+      steps.add(step.withBottle(letter, afterUse(load, planned, letter, bottle)));
       taken.add(bottle.flatMap(from -> taken(load, planned, from)));
     }
     return new LoadSteps(steps, taken);
@@ -62,19 +62,31 @@ record LoadSteps(List<Step> steps, List<Optional<Volume>> taken) {
     return Optional.ofNullable(load.bottles().get(bath(step.kind()))).or(step::bottle);
   }
 
-  private static AfterUse afterUse(Step planned, Optional<String> letter, Optional<Bottle> bottle) {
+  private static AfterUse afterUse(
+      Load load, Step planned, Optional<String> letter, Optional<Bottle> bottle) {
     if (bottle.isPresent()) {
-      boolean back =
-          !bottle.get().label().oneShot() && bottle.get().label().strength() == Strength.WORKING;
+      boolean back = !bottle.get().label().oneShot() && undiluted(load, bottle.get());
       return back ? AfterUse.backTo(bottle.get().label().letter()) : AfterUse.discard();
     }
     boolean goesBack = planned.afterUse().bottle().isPresent() && letter.isPresent();
     return goesBack ? AfterUse.backTo(letter.get()) : AfterUse.discard();
   }
 
+  /** Whether what is poured is what is in the bottle, and may go back into it. */
+  private static boolean undiluted(Load load, Bottle bottle) {
+    BottleRole role = bottle.label().role();
+    return role == BottleRole.WORKING
+        || (role == BottleRole.STOCK
+            && bottle.label().bath() == BathKind.DEVELOPER
+            && load.recipe().dilution().label().equals("stock"));
+  }
+
   private static Optional<Volume> taken(Load load, Step step, Bottle bottle) {
-    if (bottle.label().strength() == Strength.WORKING) {
+    if (bottle.label().role() == BottleRole.WORKING) {
       return Optional.of(load.fill());
+    }
+    if (!bottle.label().role().touchesFilm()) {
+      return Optional.empty();
     }
     boolean developer = bath(step.kind()) == BathKind.DEVELOPER;
     return developer

@@ -2,10 +2,12 @@ package org.wetside.app.bench;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
-import org.wetside.core.bath.UnitOfUse;
+import org.wetside.app.shelf.FilmGrain;
 import org.wetside.core.plan.LoadState;
 import org.wetside.core.plan.RollState;
 import org.wetside.core.process.Step;
@@ -15,6 +17,7 @@ import org.wetside.core.run.RollInTank;
 import org.wetside.core.run.RunCard;
 import org.wetside.core.run.RunEvent;
 import org.wetside.core.run.RunState;
+import org.wetside.core.shelf.FilmUse;
 import org.wetside.store.Bottles;
 import org.wetside.store.Loads;
 import org.wetside.store.RollSearch;
@@ -73,43 +76,53 @@ final class Settlement {
   private void move(boolean back, Instant at) {
     Bottles bottles = new Bottles(session);
     String identity = Long.toString(run.card().id());
+    Instant since = run.state().startedAt().orElse(at);
+    Set<String> counted = new HashSet<>();
     for (int i = 0; i <= run.state().current() && i < run.taken().size(); i++) {
       Step step = run.state().plan().step(i);
       Optional<Volume> taken = run.taken().get(i);
-      if (taken.isEmpty() || step.bottle().isEmpty() || !onShelf(bottles, step)) {
+      if (taken.isEmpty() || step.bottle().isEmpty()) {
         continue;
       }
       String letter = step.bottle().get();
+      if (!bottles.wasThere(letter, since)) {
+        continue;
+      }
+      // A roll that is poured on twice from one bottle is still one roll.
+      List<FilmUse> film = counted.add(letter) ? film() : List.of();
       Volume returned = returned(step, taken.get());
       if (back) {
-        bottles.giveBack(letter, taken.get().minus(returned), identity, at);
+        Volume gone = taken.get().minus(returned);
+        bottles.undoUse(letter, gone, film, identity, since, at);
       } else {
-        bottles.debit(letter, taken.get(), film(), identity, at);
+        bottles.debit(letter, taken.get(), film, identity, since, at);
         if (returned.millilitres() > 0) {
-          bottles.giveBack(letter, returned, identity, at);
+          bottles.giveBack(letter, returned, identity, since, at);
         }
       }
     }
-  }
-
-  private static boolean onShelf(Bottles bottles, Step step) {
-    return step.bottle().flatMap(bottles::find).isPresent();
   }
 
   private Volume returned(Step step, Volume taken) {
     if (step.afterUse().bottle().isEmpty()) {
       return Volume.ZERO;
     }
-    double back = taken.millilitres() - CARRY_OUT_ML * film().rolls();
-    return Volume.ofMillilitres(Math.max(0, back));
+    double rolls = film().stream().mapToDouble(use -> use.amount().rolls()).sum();
+    return Volume.ofMillilitres(Math.max(0, taken.millilitres() - CARRY_OUT_ML * rolls));
   }
 
-  private UnitOfUse film() {
-    UnitOfUse sum = UnitOfUse.NONE;
-    for (RollInTank roll : run.card().rolls()) {
-      sum = sum.plus(roll.amount());
-    }
-    return sum;
+  private List<FilmUse> film() {
+    return run.card().rolls().stream().map(this::use).toList();
+  }
+
+  /** As it was when the run was opened; only its grain is looked up now. */
+  private FilmUse use(RollInTank roll) {
+    boolean tabular =
+        new Rolls(session)
+            .find(roll.number())
+            .map(FilmGrain::tabular)
+            .orElseGet(() -> FilmGrain.tabular(roll.film()));
+    return new FilmUse(roll.number(), roll.film(), roll.amount(), tabular);
   }
 
   private void keepWords() {

@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import org.wetside.core.bath.BathTest;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.BottleEntry;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.process.StepKind;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.BathTest;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.shelf.TestSeen;
 import org.wetside.store.Bottles;
 
 /** Each bottle that is poured from, by what the shelf knows of it. */
@@ -84,11 +84,10 @@ final class BottleChecks {
 
   private void look(int step, Bottle bottle, Findings findings) {
     BottleNote note = new BottleNote(bottle.label().note());
-    List<BottleEntry> book = bottles.book(bottle.label().letter());
     StepKind kind = pour.steps().get(step).kind();
     BathTest test = testOf(kind);
-    Optional<BottleEntry> last = BottleTests.last(book, test);
-    if (last.isPresent() && !BottleTests.passed(last.get())) {
+    Optional<TestSeen> last = BottleTests.last(bottle, test);
+    if (last.isPresent() && !last.get().passed()) {
       findings.add(
           CheckState.WARNING,
           "spent, its " + test.word() + " failed on " + day(last.get().at()),
@@ -128,26 +127,26 @@ final class BottleChecks {
 
   private void lookAtStrength(StepKind kind, Bottle bottle, BottleNote note, Findings findings) {
     boolean developing = kind.developing() || kind == StepKind.MONOBATH;
-    Strength strength = bottle.label().strength();
+    BottleRole role = bottle.label().role();
     if (developing && !names(bottle.label().contents(), pour.developer())) {
       findings.add(
           CheckState.WARNING,
           "holds " + bottle.label().contents() + ", the load was timed for " + pour.developer(),
           "Take the right bottle, or change the load.");
     }
-    if (!developing && strength == Strength.CONCENTRATE) {
+    if (!developing && role == BottleRole.CONCENTRATE) {
       findings.add(
           CheckState.WARNING,
           "wrong dilution, it holds concentrate",
           "Mix the working solution as its label says.");
     }
-    if (developing && strength == Strength.CONCENTRATE && "stock".equals(pour.dilution())) {
+    if (developing && role == BottleRole.CONCENTRATE && "stock".equals(pour.dilution())) {
       findings.add(
           CheckState.WARNING,
           "wrong dilution, it holds concentrate and the load is for stock",
           "Make the stock solution first.");
     }
-    if (developing && strength == Strength.WORKING) {
+    if (developing && role == BottleRole.WORKING) {
       note.dilution()
           .filter(written -> !written.equals(pour.dilution()))
           .ifPresent(

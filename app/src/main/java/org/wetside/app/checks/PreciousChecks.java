@@ -4,9 +4,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.wetside.core.bath.BathTest;
-import org.wetside.core.bath.BottleEntry;
 import org.wetside.core.process.StepKind;
+import org.wetside.core.shelf.BathTest;
+import org.wetside.core.shelf.TestSeen;
 import org.wetside.store.Bottles;
 import org.wetside.store.Rolls;
 import org.wetside.store.Session;
@@ -75,7 +75,8 @@ public final class PreciousChecks {
             + "-"
             + letter.orElse("none");
     String of = test.word() + " of " + letter.map(one -> "bottle " + one).orElse("the " + bath);
-    Optional<BottleEntry> last = letter.flatMap(one -> BottleTests.last(bottles.book(one), test));
+    Optional<TestSeen> last =
+        letter.flatMap(bottles::find).flatMap(bottle -> BottleTests.last(bottle, test));
     checks.add(
         new Check(
             CheckGroup.PRECIOUS,
@@ -88,21 +89,19 @@ public final class PreciousChecks {
             step));
   }
 
-  private CheckState state(Optional<BottleEntry> last) {
+  private CheckState state(Optional<TestSeen> last) {
     if (BottleTests.vouches(last, pour.now())) {
       return CheckState.DONE;
     }
-    return last.filter(line -> !BottleTests.passed(line)).isPresent()
-        ? CheckState.WARNING
-        : CheckState.OPEN;
+    return last.filter(line -> !line.passed()).isPresent() ? CheckState.WARNING : CheckState.OPEN;
   }
 
-  private String words(Optional<BottleEntry> last) {
+  private String words(Optional<TestSeen> last) {
     if (last.isEmpty()) {
       return " not noted";
     }
     String on = " on " + BottleChecks.DAY.format(last.get().at().atOffset(ZoneOffset.UTC));
-    if (!BottleTests.passed(last.get())) {
+    if (!last.get().passed()) {
       return " failed" + on;
     }
     return " passed" + on + (BottleTests.vouches(last, pour.now()) ? "" : ", too long ago");

@@ -8,14 +8,15 @@ import org.wetside.app.Wetside;
 import org.wetside.app.plan.Tonight;
 import org.wetside.app.times.OwnLine;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.development.FilmFormat;
 import org.wetside.core.development.Vessel;
 import org.wetside.core.plan.Tank;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.TemperatureDifference;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.AfterPouring;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.thermal.ThermometerOffset;
 
 /** What stands in the invented kitchen: tanks, thermometers, bottles, one leaflet. */
@@ -47,11 +48,11 @@ final class DemoThings {
                 today.minusDays(40),
                 "ice point"));
     wetside.keepThermometers().add("kitchen probe");
-    bottle("D", "D-76", Strength.STOCK, BathKind.DEVELOPER, 2000, 1900, true);
-    bottle("S", "stop bath", Strength.WORKING, BathKind.STOP_BATH, 1000, 1000, false);
-    bottle("F", "fixer", Strength.WORKING, BathKind.FIXER, 1000, 1000, false);
-    bottle("W", "wash aid", Strength.WORKING, BathKind.WASH_AID, 1000, 900, false);
-    bottle("P", "wetting agent", Strength.WORKING, BathKind.FINAL_RINSE, 1000, 800, false);
+    bottle("D", "D-76", BottleRole.STOCK, BathKind.DEVELOPER, 2000, 1900, true);
+    bottle("S", "stop bath", BottleRole.WORKING, BathKind.STOP_BATH, 1000, 1000, false);
+    bottle("F", "fixer", BottleRole.WORKING, BathKind.FIXER, 1000, 1000, false);
+    bottle("W", "wash aid", BottleRole.WORKING, BathKind.WASH_AID, 1000, 900, false);
+    bottle("P", "wetting agent", BottleRole.WORKING, BathKind.FINAL_RINSE, 1000, 800, false);
     wetside
         .addTime()
         .add(
@@ -90,7 +91,7 @@ final class DemoThings {
   private void bottle(
       String letter,
       String contents,
-      Strength strength,
+      BottleRole role,
       BathKind bath,
       double holds,
       double filled,
@@ -98,16 +99,9 @@ final class DemoThings {
     wetside
         .addBottle()
         .add(
-            new BottleLabel(
-                letter,
-                contents,
-                strength,
-                bath,
-                Volume.ofMillilitres(holds),
-                oneShot,
-                Optional.of(today.minusDays(12)),
-                Optional.of(today.minusDays(10)),
-                ""),
+            BottleLabel.of(letter, contents, role, bath, Volume.ofMillilitres(holds))
+                .with(oneShot ? AfterPouring.ONE_SHOT : AfterPouring.REUSED)
+                .withDays(Optional.of(today.minusDays(12)), Optional.of(today.minusDays(10))),
             Volume.ofMillilitres(filled));
   }
 }

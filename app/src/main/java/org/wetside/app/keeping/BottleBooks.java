@@ -19,6 +19,9 @@ final class BottleBooks {
   }
 
   void check() {
-    Reading.of("bottles", faults, () -> bottles += new org.wetside.store.Bottles(session).onShelf().size());
+    Reading.of(
+        "bottles",
+        faults,
+        () -> bottles += new org.wetside.store.Bottles(session).onShelf().size());
   }
 }

@@ -51,8 +51,7 @@ final class Readable {
   /** A roll that is loaded but in no load would never be seen again. */
   private void findLoads() {
     for (Roll roll : new Rolls(session).in(RollState.LOADED)) {
-      long open =
-          new Loads(session).of(roll.number()).stream().filter(Readable::isOpen).count();
+      long open = new Loads(session).of(roll.number()).stream().filter(Readable::isOpen).count();
       if (open != 1) {
         faults.add(
             new Fault(

@@ -60,8 +60,7 @@ public final class RestoreBackup {
       throw new CannotDoException(
           refused.getMessage() + ". The data in " + home.folder() + " were not changed.", refused);
     } catch (IOException failure) {
-      throw new UncheckedIOException(
-          "restoring into " + home.folder() + ": " + failure, failure);
+      throw new UncheckedIOException("restoring into " + home.folder() + ": " + failure, failure);
     } finally {
       lock.close();
     }

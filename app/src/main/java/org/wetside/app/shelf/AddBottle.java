@@ -2,10 +2,11 @@ package org.wetside.app.shelf;
 
 import java.time.Clock;
 import java.util.Optional;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.BottleLabel;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.LedgerRules;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
 
@@ -24,13 +25,11 @@ public final class AddBottle {
    * Puts it there with the first line of its book.
    *
    * @param filled how much is in it now, at most what it holds
-   * @throws BadValueException when the letter stands on another bottle, or it holds less
+   * @throws BadValueException when the letter stands on another bottle, it holds less, or a day is
+   *     still to come
    */
   public void add(BottleLabel label, Volume filled) {
-    if (filled.compareTo(label.full()) > 0) {
-      throw new BadValueException(
-          "volume in the bottle", filled.toString(), "the bottle holds " + label.full());
-    }
+    LedgerRules.requireNew(label, filled, Today.of(clock));
     database.change(
         session -> {
           Bottles bottles = new Bottles(session);

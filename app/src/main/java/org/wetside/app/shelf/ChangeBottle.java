@@ -1,20 +1,24 @@
 package org.wetside.app.shelf;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
-import org.wetside.core.bath.BathTest;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.BottleEntry;
-import org.wetside.core.bath.UnitOfUse;
+import java.util.Optional;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.BathTest;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleEvent;
+import org.wetside.core.shelf.Clearing;
+import org.wetside.core.shelf.LedgerLine;
+import org.wetside.core.shelf.LedgerRules;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
 import org.wetside.store.Session;
 
 /**
- * What is done to a bottle by hand. Every act is a line in its book; nothing is ever changed in
- * place. All refuse a letter that is not on the shelf.
+ * What is done to a bottle by hand. Every act is a line in its ledger; nothing is ever changed in
+ * place. All refuse a letter that never was there, and a bottle that was discarded, with its day.
  */
 public final class ChangeBottle {
   private final Database database;
@@ -28,11 +32,7 @@ public final class ChangeBottle {
 
   /** Opened for the first time, that day. */
   public void open(String letter, LocalDate day) {
-    database.change(
-        session -> {
-          require(session, letter);
-          new Bottles(session).open(letter, day, clock.instant());
-        });
+    enter(letter, "", new BottleEvent.Opened(day));
   }
 
   /**
@@ -41,16 +41,16 @@ public final class ChangeBottle {
    * @throws BadValueException when there is less in the bottle
    */
   public void take(String letter, Volume volume, String note) {
-    database.change(
-        session -> {
-          Bottle bottle = require(session, letter);
-          positive(volume);
-          if (volume.compareTo(bottle.left()) > 0) {
-            throw new BadValueException(
-                "volume to take", volume.toString(), "there are only " + bottle.left());
-          }
-          enter(session, letter, BottleEntry.Kind.TAKEN, -volume.millilitres(), note);
-        });
+    enter(letter, note, new BottleEvent.Taken(volume));
+  }
+
+  /**
+   * Poured back by hand.
+   *
+   * @throws BadValueException when the bottle would run over
+   */
+  public void pourBack(String letter, Volume volume, String note) {
+    enter(letter, note, new BottleEvent.PouredBack(volume));
   }
 
   /**
@@ -59,82 +59,59 @@ public final class ChangeBottle {
    * @throws BadValueException when the bottle would run over
    */
   public void topUp(String letter, Volume volume, String note) {
-    database.change(
-        session -> {
-          Bottle bottle = require(session, letter);
-          positive(volume);
-          if (bottle.left().plus(volume).compareTo(bottle.label().full()) > 0) {
-            throw new BadValueException(
-                "volume to add",
-                volume.toString(),
-                "the bottle holds " + bottle.label().full() + " and has " + bottle.left());
-          }
-          enter(session, letter, BottleEntry.Kind.TOPPED_UP, volume.millilitres(), note);
-        });
+    topUp(letter, Volume.ZERO, volume, note);
   }
 
   /**
-   * The book put right after looking.
+   * Used solution taken out and fresh solution or replenisher added.
+   *
+   * @throws BadValueException when there is less in the bottle, or it would run over
+   */
+  public void topUp(String letter, Volume out, Volume added, String note) {
+    enter(letter, note, new BottleEvent.ToppedUp(out, added));
+  }
+
+  /**
+   * The ledger put right after looking.
    *
    * @param left what is really in the bottle
    * @param reason at least one word
    */
   public void correct(String letter, Volume left, String reason) {
-    if (reason.isBlank()) {
-      throw new BadValueException("reason of the correction", reason, "say it in a word or two");
-    }
-    database.change(
-        session -> {
-          Bottle bottle = require(session, letter);
-          if (left.compareTo(bottle.label().full()) > 0) {
-            throw new BadValueException(
-                "volume in the bottle", left.toString(), "it holds " + bottle.label().full());
-          }
-          enter(
-              session,
-              letter,
-              BottleEntry.Kind.CORRECTED,
-              left.millilitres() - bottle.left().millilitres(),
-              reason);
-        });
+    enter(letter, reason, new BottleEvent.Corrected(left));
   }
 
-  /** Tried out now, and what it showed; the note may say how long it took. */
+  /** Tried out now and judged by eye; the note may say how long it took. */
   public void tested(String letter, BathTest test, boolean passed, String note) {
-    database.change(
-        session -> {
-          require(session, letter);
-          enter(session, letter, BottleEntry.Kind.ofTest(test, passed), 0, note);
-        });
+    enter(letter, note, new BottleEvent.Tested(test, passed, Optional.empty()));
+  }
+
+  /** A clip was cleared in it now, and how long that took. */
+  public void cleared(String letter, boolean passed, Clearing clearing, String note) {
+    enter(letter, note, new BottleEvent.Tested(BathTest.CLIP, passed, Optional.of(clearing)));
   }
 
   /** Off the shelf; the note says where it went. */
   public void discard(String letter, String note) {
-    database.change(
-        session -> {
-          Bottle bottle = require(session, letter);
-          enter(session, letter, BottleEntry.Kind.DISCARDED, -bottle.left().millilitres(), note);
-        });
+    enter(letter, note, new BottleEvent.Discarded());
   }
 
-  private void enter(
-      Session session, String letter, BottleEntry.Kind kind, double change, String note) {
-    new Bottles(session)
-        .enter(
-            letter,
-            new BottleEntry(kind, change, UnitOfUse.NONE, "", clock.instant(), note.strip()));
+  private void enter(String letter, String note, BottleEvent what) {
+    database.change(session -> enter(session, letter, note, what, clock));
   }
 
-  private static Bottle require(Session session, String letter) {
-    return new Bottles(session)
-        .find(letter)
-        .orElseThrow(
-            () -> new BadValueException("bottle", letter, "no bottle of that letter is there"));
-  }
-
-  private static void positive(Volume volume) {
-    if (volume.millilitres() <= 0) {
-      throw new BadValueException("volume", volume.toString(), "it must be above 0 mL");
-    }
+  /** The same inside a transaction that does more. */
+  static void enter(Session session, String letter, String note, BottleEvent what, Clock clock) {
+    Bottles bottles = new Bottles(session);
+    Bottle bottle =
+        bottles
+            .find(letter)
+            .or(() -> bottles.findLast(letter))
+            .orElseThrow(
+                () -> new BadValueException("bottle", letter, "no bottle of that letter is there"));
+    Instant now = clock.instant();
+    LedgerLine line = LedgerLine.byHand(now, note, what);
+    LedgerRules.require(bottle, line, now, Today.of(clock));
+    bottles.enter(letter, line);
   }
 }

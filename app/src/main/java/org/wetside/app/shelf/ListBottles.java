@@ -2,8 +2,8 @@ package org.wetside.app.shelf;
 
 import java.util.List;
 import java.util.Optional;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.BottleEntry;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.LedgerLine;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
 
@@ -26,8 +26,26 @@ public final class ListBottles {
     return database.read(session -> new Bottles(session).find(letter));
   }
 
-  /** The book of a bottle, oldest line first; empty when there is no such bottle. */
-  public List<BottleEntry> book(String letter) {
-    return database.read(session -> new Bottles(session).book(letter));
+  /** The last bottle of that letter that was ever there, on the shelf or off it. */
+  public Optional<Bottle> findLast(String letter) {
+    return database.read(session -> new Bottles(session).findLast(letter));
+  }
+
+  /** The whole ledger of the last bottle of that letter, oldest line first. */
+  public List<LedgerLine> ledger(String letter) {
+    return database.read(session -> new Bottles(session).ledger(letter));
+  }
+
+  /**
+   * A page of the ledger of the last bottle of that letter, the newest line first.
+   *
+   * @param before only lines older than that; empty for the newest
+   * @param most how many lines at most, above 0
+   */
+  public LedgerPage page(String letter, Optional<Long> before, int most) {
+    return database.read(
+        session ->
+            LedgerPage.of(
+                new Bottles(session).page(letter, before.orElse(Long.MAX_VALUE), most + 1), most));
   }
 }

@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.development.Vessel;
 import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.ClosingItem;
@@ -23,6 +21,9 @@ import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.Happening;
+import org.wetside.core.shelf.AfterPouring;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.source.Standing;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
@@ -78,9 +79,9 @@ final class Evening implements AutoCloseable {
             new Rolls(session).add(roll);
             new RollSearch(session).describe(roll);
           }
-          bottle(session, "D", Strength.STOCK, BathKind.DEVELOPER, true);
-          bottle(session, "S", Strength.WORKING, BathKind.STOP_BATH, false);
-          bottle(session, "F", Strength.WORKING, BathKind.FIXER, false);
+          bottle(session, "D", BottleRole.STOCK, BathKind.DEVELOPER, true);
+          bottle(session, "S", BottleRole.WORKING, BathKind.STOP_BATH, false);
+          bottle(session, "F", BottleRole.WORKING, BathKind.FIXER, false);
           return new Loads(session).add(load("Double", List.of("A-1", "A-2"))).id();
         });
   }
@@ -123,21 +124,13 @@ final class Evening implements AutoCloseable {
   private static void bottle(
       org.wetside.store.Session session,
       String letter,
-      Strength strength,
+      BottleRole role,
       BathKind bath,
       boolean oneShot) {
     new Bottles(session)
         .add(
-            new BottleLabel(
-                letter,
-                "bath " + letter,
-                strength,
-                bath,
-                Volume.ofLitres(1),
-                oneShot,
-                Optional.empty(),
-                Optional.empty(),
-                ""),
+            BottleLabel.of(letter, "bath " + letter, role, bath, Volume.ofLitres(1))
+                .with(oneShot ? AfterPouring.ONE_SHOT : AfterPouring.REUSED),
             Volume.ofLitres(1),
             START);
   }

@@ -12,11 +12,11 @@ import org.wetside.app.checks.Check;
 import org.wetside.app.checks.CheckGroup;
 import org.wetside.app.checks.CheckState;
 import org.wetside.app.shelf.ChangeBottle;
-import org.wetside.core.bath.BathTest;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.Happening;
 import org.wetside.core.run.Outcome;
 import org.wetside.core.run.PassedOver;
+import org.wetside.core.shelf.BathTest;
 import org.wetside.store.Runs;
 
 /** A precious roll goes into tested baths, or with a reason. */

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.wetside.app.checks.BeforePour;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.development.FilmFormat;
 import org.wetside.core.development.Vessel;
 import org.wetside.core.plan.ChosenTime;
@@ -25,6 +23,9 @@ import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.Happening;
+import org.wetside.core.shelf.AfterPouring;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.source.Standing;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
@@ -50,8 +51,8 @@ final class Winter implements AutoCloseable {
     bench = new Bench(() -> database, clock, clock);
     tank("Double", 650);
     tank("Single", 400);
-    bottle("D", Strength.STOCK, BathKind.DEVELOPER);
-    bottle("F", Strength.WORKING, BathKind.FIXER);
+    bottle("D", BottleRole.STOCK, BathKind.DEVELOPER);
+    bottle("F", BottleRole.WORKING, BathKind.FIXER);
   }
 
   void tank(String name, double holdsMl) {
@@ -66,21 +67,18 @@ final class Winter implements AutoCloseable {
                         Volume.ofMillilitres(holdsMl))));
   }
 
-  private void bottle(String letter, Strength strength, BathKind bath) {
+  private void bottle(String letter, BottleRole role, BathKind bath) {
     database.change(
         session ->
             new Bottles(session)
                 .add(
-                    new BottleLabel(
-                        letter,
-                        bath == BathKind.DEVELOPER ? "soup" : "bath " + letter,
-                        strength,
-                        bath,
-                        Volume.ofLitres(20),
-                        false,
-                        Optional.empty(),
-                        Optional.empty(),
-                        ""),
+                    BottleLabel.of(
+                            letter,
+                            bath == BathKind.DEVELOPER ? "soup" : "bath " + letter,
+                            role,
+                            bath,
+                            Volume.ofLitres(20))
+                        .with(AfterPouring.REUSED),
                     Volume.ofLitres(20),
                     FIRST));
   }

@@ -13,15 +13,16 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BathTest;
-import org.wetside.core.bath.BottleEntry;
-import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
-import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.process.Step;
 import org.wetside.core.process.StepKind;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.AfterPouring;
+import org.wetside.core.shelf.BathTest;
+import org.wetside.core.shelf.BottleEvent;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.shelf.LedgerLine;
 import org.wetside.reference.BuiltInProcesses;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
@@ -43,26 +44,14 @@ class BottleChecksTest {
   }
 
   private void put(
-      String letter,
-      String contents,
-      Strength strength,
-      BathKind bath,
-      double leftMl,
-      String note) {
+      String letter, String contents, BottleRole role, BathKind bath, double leftMl, String note) {
     database.change(
         session ->
             new Bottles(session)
                 .add(
-                    new BottleLabel(
-                        letter,
-                        contents,
-                        strength,
-                        bath,
-                        Volume.ofLitres(2),
-                        false,
-                        Optional.empty(),
-                        Optional.empty(),
-                        note),
+                    BottleLabel.of(letter, contents, role, bath, Volume.ofLitres(2))
+                        .with(AfterPouring.REUSED)
+                        .withNote(note),
                     Volume.ofMillilitres(leftMl),
                     NOW.minusSeconds(86_400)));
   }
@@ -73,8 +62,8 @@ class BottleChecksTest {
             new Bottles(session)
                 .enter(
                     letter,
-                    new BottleEntry(
-                        BottleEntry.Kind.ofTest(test, passed), 0, UnitOfUse.NONE, "", NOW, "")));
+                    LedgerLine.byHand(
+                        NOW, "", new BottleEvent.Tested(test, passed, Optional.empty()))));
   }
 
   private Check check(StepKind kind, String letter) {
@@ -108,7 +97,7 @@ class BottleChecksTest {
 
   @Test
   void aBottleInGoodOrderIsNotAskedAbout() {
-    put("F", "fix", Strength.WORKING, BathKind.FIXER, 1000, "");
+    put("F", "fix", BottleRole.WORKING, BathKind.FIXER, 1000, "");
     Check check = check(StepKind.FIXER, "F");
     assertThat(check.state()).isEqualTo(CheckState.DONE);
     assertThat(check.text()).isEqualTo("Fixer, bottle F: 1000 mL of fix");
@@ -120,7 +109,7 @@ class BottleChecksTest {
     assertThat(check(StepKind.FIXER, "F").text()).endsWith("not on the shelf");
   }
 
-  /** One row per case: contents, strength, left, note, state, words. */
+  /** One row per case: contents, role, left, note, state, words. */
   @ParameterizedTest
   @CsvSource({
     "soup,   STOCK,       1000, '',                   DONE,    1000 mL of soup",
@@ -136,13 +125,8 @@ class BottleChecksTest {
     "soup,   STOCK,       1000, use by 2026-01-14,    DONE,    1000 mL of soup",
   })
   void theDeveloperIsJudgedByItsLabelAndItsBook(
-      String contents,
-      Strength strength,
-      double left,
-      String note,
-      CheckState state,
-      String words) {
-    put("D", contents, strength, BathKind.DEVELOPER, left, note);
+      String contents, BottleRole role, double left, String note, CheckState state, String words) {
+    put("D", contents, role, BathKind.DEVELOPER, left, note);
     Check check = check(StepKind.DEVELOPER, "D");
     assertThat(check.text()).contains(words);
     assertThat(check.state()).isEqualTo(state);
@@ -151,13 +135,13 @@ class BottleChecksTest {
 
   @Test
   void concentrateIsNoWorkingBath() {
-    put("F", "fix", Strength.CONCENTRATE, BathKind.FIXER, 1000, "");
+    put("F", "fix", BottleRole.CONCENTRATE, BathKind.FIXER, 1000, "");
     assertThat(check(StepKind.FIXER, "F").text()).contains("wrong dilution, it holds concentrate");
   }
 
   @Test
   void aTestSaysWhetherItIsSpent() {
-    put("F", "fix", Strength.WORKING, BathKind.FIXER, 1000, "test first");
+    put("F", "fix", BottleRole.WORKING, BathKind.FIXER, 1000, "test first");
     tested("F", BathTest.CLIP, false);
     assertThat(check(StepKind.FIXER, "F").state()).isEqualTo(CheckState.WARNING);
     assertThat(check(StepKind.FIXER, "F").text())

@@ -14,10 +14,10 @@ import org.wetside.app.Wetside;
 import org.wetside.app.bench.BenchSnapshot;
 import org.wetside.app.drawer.RollRecord;
 import org.wetside.app.home.Home;
-import org.wetside.core.bath.Bottle;
 import org.wetside.core.plan.RollState;
 import org.wetside.core.run.EventKind;
 import org.wetside.core.run.Phase;
+import org.wetside.core.shelf.Bottle;
 
 /** What the invented evenings leave behind. */
 class FillDemoTest {

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import org.wetside.app.bench.BenchSnapshot;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.Bottle;
 import org.wetside.core.process.Step;
+import org.wetside.core.shelf.Bottle;
 import org.wetside.reference.Caution;
 import org.wetside.reference.Cautions;
 

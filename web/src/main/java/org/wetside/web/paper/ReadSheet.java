@@ -16,7 +16,6 @@ import org.wetside.app.bench.BenchSnapshot;
 import org.wetside.app.checks.Check;
 import org.wetside.app.checks.CheckGroup;
 import org.wetside.app.checks.CheckState;
-import org.wetside.core.bath.Bottle;
 import org.wetside.core.plan.Load;
 import org.wetside.core.process.Act;
 import org.wetside.core.process.AgitationText;
@@ -29,6 +28,7 @@ import org.wetside.core.quantity.TimeSpan;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.Placement;
 import org.wetside.core.run.RollInTank;
+import org.wetside.core.shelf.Bottle;
 import org.wetside.web.page.Hatch;
 
 /** Puts together what stands on the run sheet of a run, or of a load that may become one. */

@@ -13,13 +13,13 @@ import org.wetside.app.Wetside;
 import org.wetside.app.plan.LoadWish;
 import org.wetside.app.plan.PreparedLoad;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.Bottle;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.plan.RollState;
 import org.wetside.core.plan.Tank;
 import org.wetside.core.process.FilmProcess;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.shelf.Bottle;
 import org.wetside.web.Routes;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
@@ -190,7 +190,7 @@ public final class LoadRoutes implements Routes {
                           + ", "
                           + bottle.label().contents()
                           + " "
-                          + bottle.label().strength().word()));
+                          + bottle.label().role().word()));
       if (letters.size() > 1) {
         choices.add(
             new LoadFormPage.BottleChoice(LoadForm.bottleField(bath), bath.word(), letters));

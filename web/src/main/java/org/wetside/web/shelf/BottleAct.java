@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
 import org.wetside.app.shelf.ChangeBottle;
-import org.wetside.core.bath.BathTest;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.BathTest;
 import org.wetside.web.page.FieldReader;
 import org.wetside.web.page.FilledForm;
 

@@ -4,9 +4,10 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.util.Optional;
 import org.wetside.app.Wetside;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.BottleLabel;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleLabel;
 import org.wetside.web.Routes;
 import org.wetside.web.api.Json;
 import org.wetside.web.contract.OneOrList;
@@ -78,7 +79,9 @@ public final class BottleApi implements Routes {
   }
 
   private BottleView whole(Bottle bottle) {
-    return BottleView.of(bottle, wetside.listBottles().book(bottle.label().letter()));
+    return BottleView.of(
+        bottle,
+        wetside.listBottles().page(bottle.label().letter(), Optional.empty(), BottlesView.LINES));
   }
 
   private Bottle known(Context ctx) {

@@ -3,10 +3,11 @@ package org.wetside.web.shelf;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.AfterPouring;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.web.page.FieldReader;
 
 /**
@@ -14,7 +15,7 @@ import org.wetside.web.page.FieldReader;
  *
  * @param letter its own
  * @param contents name of what is in it
- * @param strength concentrate, stock or working
+ * @param role concentrate, stock, working, replenisher or waste
  * @param bath what it does to film
  * @param fullMl what it holds
  * @param leftMl what is in it; full when not said
@@ -26,7 +27,7 @@ import org.wetside.web.page.FieldReader;
 public record BottleBody(
     @Nullable String letter,
     @Nullable String contents,
-    @Nullable String strength,
+    @Nullable String role,
     @Nullable String bath,
     @Nullable Double fullMl,
     @Nullable Double leftMl,
@@ -41,16 +42,17 @@ public record BottleBody(
    * @throws BadValueException naming the part and its limit
    */
   public BottleLabel label() {
-    return new BottleLabel(
-        required("letter", letter),
-        required("contents", contents),
-        Strength.fromWord(required("strength", strength)),
-        BathKind.fromWord(required("bath", bath)),
-        Volume.ofMillilitres(required("fullMl", fullMl)),
-        Boolean.TRUE.equals(oneShot),
-        Optional.ofNullable(mixedOn).map(FieldReader::day),
-        Optional.ofNullable(openedOn).map(FieldReader::day),
-        note == null ? "" : note);
+    return BottleLabel.of(
+            required("letter", letter),
+            required("contents", contents),
+            BottleRole.fromWord(required("role", role)),
+            BathKind.fromWord(required("bath", bath)),
+            Volume.ofMillilitres(required("fullMl", fullMl)))
+        .with(Boolean.TRUE.equals(oneShot) ? AfterPouring.ONE_SHOT : AfterPouring.REUSED)
+        .withDays(
+            Optional.ofNullable(mixedOn).map(FieldReader::day),
+            Optional.ofNullable(openedOn).map(FieldReader::day))
+        .withNote(note == null ? "" : note);
   }
 
   /** What is in it. */

@@ -2,9 +2,9 @@ package org.wetside.web.shelf;
 
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.shelf.ChangeBottle;
-import org.wetside.core.bath.BathTest;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.BathTest;
 import org.wetside.web.page.FieldReader;
 
 /**

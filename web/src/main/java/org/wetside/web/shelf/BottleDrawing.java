@@ -1,8 +1,8 @@
 package org.wetside.web.shelf;
 
 import java.util.Locale;
-import org.wetside.core.bath.Bottle;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.Bottle;
 
 /**
  * A bottle as it is drawn: a tall one for a litre and more, a short one below; the hatched level is

@@ -5,10 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.AfterPouring;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.web.page.FieldReader;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
@@ -29,12 +30,14 @@ public record BottleForm(Sheet sheet, FilledForm form) {
     return words;
   }
 
-  /** The strengths to choose from. */
-  public Map<String, String> strengths() {
+  /** What a bottle may be for. */
+  public Map<String, String> roles() {
     Map<String, String> words = new LinkedHashMap<>();
     words.put("concentrate", "concentrate, to be diluted");
     words.put("stock", "stock, made up once");
     words.put("working", "working strength, ready to pour");
+    words.put("replenisher", "replenisher, added to a bath");
+    words.put("waste", "waste, to be handed in");
     return words;
   }
 
@@ -57,24 +60,19 @@ public record BottleForm(Sheet sheet, FilledForm form) {
     Optional<LocalDate> mixed = reader.maybe("mixedOn", FieldReader::day);
     Optional<LocalDate> opened = reader.maybe("openedOn", FieldReader::day);
     Optional<BathKind> bath = reader.required("bath", "kind of bath", BathKind::fromWord);
-    Optional<Strength> strength = reader.required("strength", "strength", Strength::fromWord);
+    Optional<BottleRole> role = reader.required("role", "role of the bottle", BottleRole::fromWord);
     reader.required("letter", "letter of the bottle", text -> text);
     reader.required("contents", "contents of the bottle", text -> text);
-    if (!reader.isGood() || full.isEmpty() || bath.isEmpty() || strength.isEmpty()) {
+    if (!reader.isGood() || full.isEmpty() || bath.isEmpty() || role.isEmpty()) {
       return Optional.empty();
     }
     try {
       BottleLabel label =
-          new BottleLabel(
-              form.value("letter"),
-              form.value("contents"),
-              strength.get(),
-              bath.get(),
-              full.get(),
-              form.value("use").equals("away"),
-              mixed,
-              opened,
-              form.value("note"));
+          BottleLabel.of(
+                  form.value("letter"), form.value("contents"), role.get(), bath.get(), full.get())
+              .with(form.value("use").equals("away") ? AfterPouring.ONE_SHOT : AfterPouring.REUSED)
+              .withDays(mixed, opened)
+              .withNote(form.value("note"));
       return Optional.of(new Described(label, left.orElse(full.get())));
     } catch (BadValueException refused) {
       reader.refuse(fieldOf(refused), refused);

@@ -6,9 +6,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.quantity.Units;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleRole;
 
 /**
  * A bottle as the pages show it.
@@ -16,7 +16,7 @@ import org.wetside.core.quantity.Units;
  * @param letter its own
  * @param hatch its hatch
  * @param bath the word for it
- * @param title contents and strength
+ * @param title contents and what they are
  * @param left what is left, in words
  * @param story what is known of it, in a sentence
  * @param facts name and figure of each fact, in order
@@ -45,12 +45,12 @@ public record BottleLine(
         bottle.label().letter(),
         Hatches.of(bottle.label().bath()),
         bottle.label().bath().word(),
-        bottle.label().contents() + ", " + bottle.label().strength().word(),
+        bottle.label().contents() + ", " + bottle.label().role().word(),
         units.words(bottle.left()),
         story(bottle, today),
         facts(bottle, units),
         bottle.fullness() < NEARLY_EMPTY,
-        bottle.label().strength() != Strength.WORKING,
+        bottle.label().role() != BottleRole.WORKING,
         BottleDrawing.of(bottle));
   }
 

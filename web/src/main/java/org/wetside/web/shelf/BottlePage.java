@@ -3,11 +3,11 @@ package org.wetside.web.shelf;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.wetside.app.shelf.LedgerPage;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BathTest;
-import org.wetside.core.bath.BottleEntry;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.BathTest;
 import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
@@ -55,13 +55,13 @@ public record BottlePage(
    * @param note in words
    */
   public record Line(String when, String what, String change, String note) {
-    static Line of(BottleEntry entry, String when, Units units) {
+    static Line of(LedgerPage.Entry entry, String when, Units units) {
       double change = entry.changeMillilitres();
       String signed =
           change == 0
               ? ""
               : (change > 0 ? "+" : "−") + units.words(Volume.ofMillilitres(Math.abs(change)));
-      return new Line(when, entry.kind().word(), signed, entry.note());
+      return new Line(when, entry.line().what().word(), signed, entry.line().note());
     }
   }
 }

@@ -1,11 +1,17 @@
 package org.wetside.web.shelf;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.BottleEntry;
-import org.wetside.core.bath.BottleLabel;
+import org.wetside.app.shelf.LedgerPage;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.Clearing;
+import org.wetside.core.shelf.FilmUse;
+import org.wetside.core.shelf.LedgerLine;
 import org.wetside.reference.Cautions;
 import org.wetside.reference.Disposal;
 import org.wetside.web.mixing.CautionView;
@@ -15,7 +21,7 @@ import org.wetside.web.mixing.CautionView;
  *
  * @param letter its own
  * @param contents name of what is in it
- * @param strength concentrate, stock or working
+ * @param role concentrate, stock, working, replenisher or waste
  * @param bath what it does to film
  * @param fullMl what it holds
  * @param leftMl what is in it, the sum of its book
@@ -27,12 +33,13 @@ import org.wetside.web.mixing.CautionView;
  * @param lastTouchedAt moment of the last line of its book
  * @param cautions for handling it; never empty
  * @param disposal where what is in it goes
- * @param book every line, the oldest first; only where one bottle is asked for
+ * @param book its last lines, the oldest of them first; only where one bottle is asked for
+ * @param olderLines what to ask for earlier lines with (query {@code before}), or null
  */
 public record BottleView(
     String letter,
     String contents,
-    String strength,
+    String role,
     String bath,
     double fullMl,
     double leftMl,
@@ -44,43 +51,60 @@ public record BottleView(
     String lastTouchedAt,
     List<CautionView> cautions,
     List<CautionView> disposal,
-    List<LineView> book) {
+    List<LineView> book,
+    @Nullable Long olderLines) {
 
   /**
    * One line of the book.
    *
    * @param at when it happened
-   * @param what filled, opened, taken out, poured back, topped up, corrected or discarded
+   * @param what what happened, such as used, taken out, topped up or clip test passed
    * @param changeMl how much more is in it after that; negative for less
+   * @param leftMl what was in it then
    * @param filmRolls film that went through it then, in rolls of 80 in²
+   * @param rolls numbers of the rolls, where they are known
+   * @param clearingSeconds how long a clip took to clear, or null
    * @param run the run it belongs to; empty when it was done by hand
    * @param note in words; may be empty
    */
   public record LineView(
-      String at, String what, double changeMl, double filmRolls, String run, String note) {
-    static LineView of(BottleEntry entry) {
+      String at,
+      String what,
+      double changeMl,
+      double leftMl,
+      double filmRolls,
+      List<String> rolls,
+      @Nullable Double clearingSeconds,
+      String run,
+      String note) {
+    static LineView of(LedgerPage.Entry entry) {
+      LedgerLine line = entry.line();
+      List<FilmUse> film = BookWords.film(line.what());
       return new LineView(
-          entry.at().toString(),
-          entry.kind().word(),
+          line.at().toString(),
+          line.what().word(),
           entry.changeMillilitres(),
-          entry.film().rolls(),
-          entry.run(),
-          entry.note());
+          entry.left().millilitres(),
+          film.stream().mapToDouble(use -> use.amount().rolls()).sum(),
+          film.stream().map(FilmUse::roll).filter(roll -> !roll.isEmpty()).toList(),
+          BookWords.clearing(line.what()).map(Clearing::seconds).orElse(null),
+          line.run(),
+          line.note());
     }
   }
 
   /** The view of a bottle among others. */
   public static BottleView of(Bottle bottle) {
-    return of(bottle, List.of());
+    return of(bottle, new LedgerPage(List.of(), Optional.empty()));
   }
 
-  /** The view of a bottle with its book. */
-  public static BottleView of(Bottle bottle, List<BottleEntry> book) {
+  /** The view of a bottle with a part of its book. */
+  public static BottleView of(Bottle bottle, LedgerPage page) {
     BottleLabel label = bottle.label();
     return new BottleView(
         label.letter(),
         label.contents(),
-        label.strength().word(),
+        label.role().word(),
         label.bath().word(),
         label.full().millilitres(),
         bottle.left().millilitres(),
@@ -94,6 +118,13 @@ public record BottleView(
             .map(CautionView::of)
             .toList(),
         Disposal.open().of(label.bath()).stream().map(CautionView::of).toList(),
-        book.stream().map(LineView::of).toList());
+        oldestFirst(page),
+        page.older().orElse(null));
+  }
+
+  private static List<LineView> oldestFirst(LedgerPage page) {
+    List<LineView> lines = new ArrayList<>(page.entries().stream().map(LineView::of).toList());
+    Collections.reverse(lines);
+    return List.copyOf(lines);
   }
 }

@@ -1,9 +1,10 @@
 package org.wetside.web.shelf;
 
 import java.util.List;
+import java.util.Optional;
 import org.wetside.app.Wetside;
-import org.wetside.core.bath.Bottle;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.shelf.Bottle;
 
 /**
  * Bottles.
@@ -11,6 +12,9 @@ import org.wetside.core.quantity.BadValueException;
  * @param bottles by letter
  */
 public record BottlesView(List<BottleView> bottles) {
+  /** How many lines of a book are shown at once. */
+  static final int LINES = 100;
+
   /** All that stand on the shelf of a home. */
   public static BottlesView of(Wetside wetside) {
     return new BottlesView(wetside.listBottles().all().stream().map(BottleView::of).toList());
@@ -28,6 +32,9 @@ public record BottlesView(List<BottleView> bottles) {
             .find(letter)
             .orElseThrow(() -> new BadValueException("bottle", letter, "none stands on the shelf"));
     return new BottlesView(
-        List.of(BottleView.of(bottle, wetside.listBottles().book(bottle.label().letter()))));
+        List.of(
+            BottleView.of(
+                bottle,
+                wetside.listBottles().page(bottle.label().letter(), Optional.empty(), LINES))));
   }
 }

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.Strength;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.web.mixing.MixView;
 import org.wetside.web.mixing.TemperView;
 import org.wetside.web.page.FilledForm;
@@ -36,7 +36,7 @@ public record MixPage(
     Map<String, String> words = new LinkedHashMap<>();
     words.put("", "not from the shelf");
     for (Bottle bottle : onShelf) {
-      if (bottle.label().strength() != Strength.WORKING) {
+      if (bottle.label().role() != BottleRole.WORKING) {
         words.put(
             bottle.label().letter(), bottle.label().letter() + ": " + bottle.label().contents());
       }

@@ -8,14 +8,13 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.wetside.app.Wetside;
-import org.wetside.core.bath.Bottle;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.shelf.Bottle;
 import org.wetside.reference.Caution;
 import org.wetside.reference.Cautions;
 import org.wetside.reference.Disposal;
@@ -104,9 +103,11 @@ public final class ShelfRoutes implements Routes {
     List<BottlePage.Line> book = new ArrayList<>();
     wetside
         .listBottles()
-        .book(bottle.label().letter())
-        .forEach(entry -> book.add(BottlePage.Line.of(entry, when(entry.at()), Pages.units(ctx))));
-    Collections.reverse(book);
+        .page(bottle.label().letter(), Optional.empty(), BottlesView.LINES)
+        .entries()
+        .forEach(
+            entry ->
+                book.add(BottlePage.Line.of(entry, when(entry.line().at()), Pages.units(ctx))));
     BottlePage page =
         new BottlePage(
             pages.sheet(ctx, Place.SHELF, capital("bottle " + bottle.label().letter())),

@@ -7,15 +7,15 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.AfterPouring;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.web.OpenServer;
 import org.wetside.web.bench.StoredLoad;
 
@@ -32,16 +32,8 @@ class NegativesPagesTest {
         .wetside()
         .addBottle()
         .add(
-            new BottleLabel(
-                "D",
-                "soup",
-                Strength.STOCK,
-                BathKind.DEVELOPER,
-                Volume.ofLitres(1),
-                true,
-                Optional.empty(),
-                Optional.empty(),
-                ""),
+            BottleLabel.of("D", "soup", BottleRole.STOCK, BathKind.DEVELOPER, Volume.ofLitres(1))
+                .with(AfterPouring.ONE_SHOT),
             Volume.ofLitres(1));
     server.postJson("/api/runs", "{\"load\":" + load + "}");
   }

@@ -17,7 +17,7 @@ import org.wetside.web.OpenServer;
 /** Bottles on their pages and over HTTP. Every bottle is invented. */
 class ShelfPagesTest {
   private static final String STOCK =
-      "letter=D&contents=D-76&strength=stock&bath=developer&full=1000&left=800&use=once"
+      "letter=D&contents=D-76&role=stock&bath=developer&full=1000&left=800&use=once"
           + "&mixedOn=2026-01-10&openedOn=&note=";
 
   private OpenServer server;
@@ -122,7 +122,7 @@ class ShelfPagesTest {
   @Test
   void theSameOverHttp() {
     String body =
-        "{\"letter\":\"F\",\"contents\":\"fixer\",\"strength\":\"working\",\"bath\":\"fixer\",\"fullMl\":1000}";
+        "{\"letter\":\"F\",\"contents\":\"fixer\",\"role\":\"working\",\"bath\":\"fixer\",\"fullMl\":1000}";
     assertThat(server.postJson("/api/bottles", body).statusCode()).isEqualTo(201);
     HttpResponse<String> taken =
         server.postJson("/api/bottles/F/book", "{\"takeMl\":30,\"note\":\"spilled\"}");
