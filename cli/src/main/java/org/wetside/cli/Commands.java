@@ -23,6 +23,8 @@ final class Commands {
           "time",
           "times",
           "mix",
+          "formula",
+          "formulas",
           "temper",
           "drift",
           "cues",
@@ -49,6 +51,8 @@ final class Commands {
       case "time" -> new TimeCommand();
       case "times" -> new TimesCommand();
       case "mix" -> new MixCommand();
+      case "formula" -> new FormulaCommand();
+      case "formulas" -> new FormulasCommand();
       case "temper" -> new TemperCommand();
       case "drift" -> new DriftCommand();
       case "serve" -> new ServeCommand();

@@ -23,6 +23,8 @@ public final class Training {
           "version",
           "mix|1+31|--total|256mL",
           "mix|1:31|--total|256mL",
+          "formula|D-76|--make|700mL|--have|sodium sulfite heptahydrate|--balance|0.1g",
+          "formulas",
           "temper|--to|20C|--total|1L|--cold|15C|--hot|50C",
           "drift|--readings|" + READINGS + "|--room|15C",
           "cues|small-tank|--development|9:00",

@@ -10,6 +10,8 @@ import org.wetside.web.equipment.EquipmentRoutes;
 import org.wetside.web.equipment.TankApi;
 import org.wetside.web.equipment.TankCheckRoutes;
 import org.wetside.web.equipment.ThermometerApi;
+import org.wetside.web.formula.BatchApi;
+import org.wetside.web.formula.FormulaApi;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.negatives.NegativesRoutes;
@@ -44,6 +46,8 @@ final class Places {
         new LoadRoutes(wetside, pages),
         new LoadApiRoutes(wetside),
         new MixRoutes(wetside, pages),
+        new FormulaApi(wetside),
+        new BatchApi(wetside),
         new ShelfRoutes(wetside, pages),
         new BottleApi(wetside),
         new EquipmentRoutes(wetside, pages),

@@ -69,27 +69,29 @@ public record Substances(List<Substance> all) {
    */
   public Substance require(String name) {
     return find(name)
-        .orElseThrow(
-            () -> new BadValueException("substance", name.strip(), "say which: " + nearest(name)));
+        .orElseThrow(() -> new BadValueException("substance", name.strip(), nearest(name)));
   }
 
+  /** The forms of the salt that was named; else whatever shares half of the words. */
   private String nearest(String name) {
+    List<String> forms =
+        all.stream()
+            .filter(one -> plain(one.salt()).equals(plain(name)))
+            .map(Substance::name)
+            .toList();
     List<String> words = List.of(plain(name).split(" ", -1));
-    List<String> near = new ArrayList<>();
+    List<String> near = new ArrayList<>(forms);
     for (Substance one : all) {
-      boolean whole = plain(one.salt()).equals(plain(name));
       String names = " " + plain(one.name() + " " + String.join(" ", one.words())) + " ";
       long hits = words.stream().filter(word -> names.contains(" " + word + " ")).count();
-      if (whole) {
-        near.add(near.isEmpty() ? 0 : near.size(), one.name());
-      } else if (hits > 0 && hits * 2 >= words.size()) {
+      if (forms.isEmpty() && hits * 2 >= words.size()) {
         near.add(one.name());
       }
     }
     if (near.isEmpty()) {
       return "no such substance is on file; one is " + all.get(0).name();
     }
-    return String.join("; ", near.subList(0, Math.min(MOST_NAMED, near.size())));
+    return "say which: " + String.join("; ", near.subList(0, Math.min(MOST_NAMED, near.size())));
   }
 
   /** Lower case, American spelling of sulfur, single blanks in place of punctuation. */

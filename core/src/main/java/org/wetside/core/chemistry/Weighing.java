@@ -77,9 +77,9 @@ public sealed interface Weighing {
         }
       }
     }
-    double steps = wanted.ratioTo(balance.step());
+    double least = batch.millilitres() * Balance.LEAST_STEPS / wanted.ratioTo(balance.step());
     return new TooLittle(
-        batch.times(Balance.LEAST_STEPS / steps),
+        Volume.ofMillilitres(Math.ceil(least * 1e6 - 1e-3) / 1e6),
         Mass.ofGrams(
             Math.pow(10, Math.floor(Math.log10(wanted.grams() / Balance.LEAST_STEPS) + 1e-9))),
         error);
