@@ -153,8 +153,7 @@ class ShelfTest {
     assertThatThrownBy(
             () -> write(session -> new Bottles(session).add(label("e", true), ml(500), NOW)))
         .isInstanceOf(StoreException.class);
-    LedgerLine poured =
-        LedgerLine.byHand(NOW, "brown, to collection", new BottleEvent.Discarded());
+    LedgerLine poured = LedgerLine.byHand(NOW, "brown, to collection", new BottleEvent.Discarded());
     write(session -> new Bottles(session).enter("E", poured));
     assertThat(bottle("E")).isEmpty();
     write(session -> new Bottles(session).add(label("E", false), ml(900), NOW));
