@@ -35,6 +35,8 @@ import org.wetside.app.plan.CheckStock;
 import org.wetside.app.plan.KeepTonight;
 import org.wetside.app.plan.ListLoads;
 import org.wetside.app.plan.MakeLoad;
+import org.wetside.app.process.AddRinse;
+import org.wetside.app.process.CheckOrder;
 import org.wetside.app.process.FindProcess;
 import org.wetside.app.process.KeepProcess;
 import org.wetside.app.process.RemoveProcess;
@@ -270,6 +272,16 @@ public final class Wetside implements AutoCloseable {
   /** Keeps processes of the user's own. */
   public KeepProcess keepProcess() {
     return new KeepProcess(this::database, clock);
+  }
+
+  /** Whether the baths of a process may follow one another. */
+  public CheckOrder checkOrder() {
+    return new CheckOrder(this::database);
+  }
+
+  /** Puts a rinse between two baths that should not meet. */
+  public AddRinse addRinse() {
+    return new AddRinse(this::database, clock);
   }
 
   /** Removes a process of the user's own. */

@@ -13,6 +13,7 @@ import org.wetside.core.quantity.TimeSpan;
 import org.wetside.web.plan.LoadBody;
 import org.wetside.web.plan.LoadView;
 import org.wetside.web.plan.LoadsView;
+import org.wetside.web.process.RinseBody;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -67,9 +68,18 @@ final class LoadsCommand extends HomeCommand<LoadsView> {
   @Option(names = "--dissolve", paramLabel = "LOAD", description = "take a planned load apart")
   @Nullable String dissolve;
 
+  @Option(
+      names = "--rinse",
+      paramLabel = "LOAD",
+      description = "lead it by its process with a rinse, with --before")
+  @Nullable String rinse;
+
+  @Option(names = "--before", paramLabel = "STEP", description = "the step after the rinse")
+  @Nullable String before;
+
   @Override
   boolean writes() {
-    return make != null || dissolve != null;
+    return make != null || dissolve != null || rinse != null;
   }
 
   @Override
@@ -82,14 +92,13 @@ final class LoadsCommand extends HomeCommand<LoadsView> {
       wetside.makeLoad().dissolve(id);
       return one(wetside, wetside.listLoads().find(id).orElseThrow());
     }
+    if (rinse != null) {
+      Load load = found(wetside, rinse);
+      String process = wetside.addRinse().to(load.process(), rinseBody().step()).slug();
+      return one(wetside, wetside.makeLoad().ledBy(load.id(), process));
+    }
     if (show != null) {
-      String wanted = show;
-      return one(
-          wetside,
-          wetside
-              .listLoads()
-              .find(number(wanted))
-              .orElseThrow(() -> new BadValueException("load", wanted, "there is no such load")));
+      return one(wetside, found(wetside, show));
     }
     return LoadsView.of(wetside);
   }
@@ -101,6 +110,12 @@ final class LoadsCommand extends HomeCommand<LoadsView> {
     }
     if (dissolve != null) {
       return new ServerRequest("DELETE", "/api/loads/" + number(dissolve) + "?as=list", "", "");
+    }
+    if (rinse != null) {
+      return ServerRequest.post(
+          "/api/loads/" + number(rinse) + "/rinse?as=list",
+          "application/json",
+          JsonText.of(rinseBody()));
     }
     return ServerRequest.get(
         show == null ? "/api/loads" : "/api/loads/" + number(show) + "?as=list");
@@ -142,6 +157,7 @@ final class LoadsCommand extends HomeCommand<LoadsView> {
               + "), "
               + load.volumeMl()
               + " mL");
+      OrderWarnings.print(load.warnings(), "   ", "wetside loads --rinse " + load.load(), out);
     }
   }
 
@@ -160,9 +176,19 @@ final class LoadsCommand extends HomeCommand<LoadsView> {
         note);
   }
 
+  private RinseBody rinseBody() {
+    return before == null ? new RinseBody(null) : RinseBody.parse(before);
+  }
+
+  private static Load found(Wetside wetside, String wanted) {
+    return wetside
+        .listLoads()
+        .find(number(wanted))
+        .orElseThrow(() -> new BadValueException("load", wanted, "there is no such load"));
+  }
+
   private static LoadsView one(Wetside wetside, Load load) {
-    return new LoadsView(
-        List.of(LoadView.of(load, wetside.listLoads().runOf(load.id()).orElse(null))));
+    return new LoadsView(List.of(LoadView.of(wetside, load)));
   }
 
   private static long number(String text) {

@@ -21,6 +21,7 @@ import org.wetside.web.process.ProcessBody;
 import org.wetside.web.process.ProcessStepView;
 import org.wetside.web.process.ProcessView;
 import org.wetside.web.process.ProcessesView;
+import org.wetside.web.process.RinseBody;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -58,33 +59,53 @@ final class ProcessesCommand extends HomeCommand<ProcessesView> {
   @Option(names = "--remove", paramLabel = "PROCESS", description = "take one of yours away")
   @Nullable String remove;
 
+  @Option(
+      names = "--rinse",
+      paramLabel = "PROCESS",
+      description = "put a rinse between two of its baths, with --before")
+  @Nullable String rinse;
+
+  @Option(names = "--before", paramLabel = "STEP", description = "the step after the rinse")
+  @Nullable String before;
+
   @Override
   boolean writes() {
-    return copy != null || add != null || change != null || remove != null;
+    return copy != null || add != null || change != null || remove != null || rinse != null;
   }
 
   @Override
   ProcessesView answerHere(Wetside wetside) {
     checkOne();
     if (copy != null) {
-      return ProcessesView.one(wetside.keepProcess().copy(copy, said(as), said(name)).orRefuse());
+      return one(wetside, wetside.keepProcess().copy(copy, said(as), said(name)).orRefuse());
     }
     if (add != null) {
-      return ProcessesView.one(wetside.keepProcess().add(draft(add)).orRefuse());
+      return one(wetside, wetside.keepProcess().add(draft(add)).orRefuse());
     }
     if (change != null) {
       ProcessDraft draft = draft(change);
-      return ProcessesView.one(wetside.keepProcess().change(draft.slug(), draft).orRefuse());
+      return one(wetside, wetside.keepProcess().change(draft.slug(), draft).orRefuse());
     }
     if (remove != null) {
-      return ProcessesView.one(wetside.removeProcess().remove(remove));
+      return one(wetside, wetside.removeProcess().remove(remove));
+    }
+    if (rinse != null) {
+      return one(wetside, wetside.addRinse().to(rinse, rinseBody().step()));
     }
     if (text != null) {
-      return ProcessesView.withText(found(wetside, text));
+      return ProcessesView.withText(found(wetside, text), wetside.checkOrder());
     }
     return show == null
-        ? ProcessesView.of(wetside.findProcess().all())
-        : ProcessesView.one(found(wetside, show));
+        ? ProcessesView.of(wetside.findProcess().all(), wetside.checkOrder())
+        : one(wetside, found(wetside, show));
+  }
+
+  private static ProcessesView one(Wetside wetside, FilmProcess process) {
+    return ProcessesView.one(process, wetside.checkOrder());
+  }
+
+  private RinseBody rinseBody() {
+    return before == null ? new RinseBody(null) : RinseBody.parse(before);
   }
 
   private static FilmProcess found(Wetside wetside, String slug) {
@@ -112,6 +133,10 @@ final class ProcessesCommand extends HomeCommand<ProcessesView> {
     if (remove != null) {
       return asList(new ServerRequest("DELETE", one(remove), "", ""));
     }
+    if (rinse != null) {
+      return asList(
+          ServerRequest.post(one(rinse) + "/rinse", "application/json", JsonText.of(rinseBody())));
+    }
     if (text != null) {
       return ServerRequest.get(one(text)).with("text", "yes");
     }
@@ -132,12 +157,13 @@ final class ProcessesCommand extends HomeCommand<ProcessesView> {
   }
 
   private void checkOne() {
-    long wishes = Stream.of(show, text, copy, add, change, remove).filter(Objects::nonNull).count();
+    long wishes =
+        Stream.of(show, text, copy, add, change, remove, rinse).filter(Objects::nonNull).count();
     if (wishes > 1) {
       throw new BadValueException(
           "wish",
           "several at once",
-          "choose one of --show, --text, --copy, --add, --change, --remove");
+          "choose one of --show, --text, --copy, --add, --change, --remove, --rinse");
     }
     if (copy == null && (as != null || name != null)) {
       throw new BadValueException("--as and --name", "alone", "they belong to --copy");
@@ -178,6 +204,8 @@ final class ProcessesCommand extends HomeCommand<ProcessesView> {
               + process.standing());
       if (view.processes().size() == 1) {
         process.steps().forEach(step -> print(step, out));
+        OrderWarnings.print(
+            process.warnings(), "  ", "wetside processes --rinse " + process.process(), out);
       }
     }
   }

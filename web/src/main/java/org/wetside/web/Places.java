@@ -19,10 +19,12 @@ import org.wetside.web.page.Pages;
 import org.wetside.web.page.ThemeRoutes;
 import org.wetside.web.page.UnitsRoutes;
 import org.wetside.web.plan.LoadApiRoutes;
+import org.wetside.web.plan.LoadRinseRoutes;
 import org.wetside.web.plan.LoadRoutes;
 import org.wetside.web.plan.PlanRoutes;
 import org.wetside.web.process.ProcessApiRoutes;
 import org.wetside.web.process.ProcessPagesRoutes;
+import org.wetside.web.process.RinseRoutes;
 import org.wetside.web.rolls.RollsRoutes;
 import org.wetside.web.shelf.BottleApi;
 import org.wetside.web.shelf.MixRoutes;
@@ -45,6 +47,7 @@ final class Places {
         new PlanRoutes(wetside, pages),
         new LoadRoutes(wetside, pages),
         new LoadApiRoutes(wetside),
+        new LoadRinseRoutes(wetside, pages),
         new MixRoutes(wetside, pages),
         new FormulaApi(wetside),
         new BatchApi(wetside),
@@ -53,6 +56,7 @@ final class Places {
         new EquipmentRoutes(wetside, pages),
         new TankCheckRoutes(wetside, pages),
         new ProcessApiRoutes(wetside),
+        new RinseRoutes(wetside, pages),
         new ProcessPagesRoutes(wetside, pages),
         new TankApi(wetside),
         new ThermometerApi(wetside),

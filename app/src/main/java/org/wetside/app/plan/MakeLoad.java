@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.wetside.app.CannotDoException;
+import org.wetside.app.process.FindProcess;
 import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.LoadState;
@@ -71,6 +72,24 @@ public final class MakeLoad {
               requireWaiting(session, wish.rolls(), before.numbers());
               new Rolls(session).move(before.numbers(), RollState.WAITING);
               new Rolls(session).move(load.numbers(), RollState.LOADED);
+              new Loads(session).change(load);
+              return load;
+            });
+  }
+
+  /**
+   * The same load led by another process, its development time as it was.
+   *
+   * @throws BadValueException when there is no such process
+   * @throws CannotDoException when it is at the Bench already, or over
+   */
+  public Load ledBy(long id, String process) {
+    return database
+        .get()
+        .inTransaction(
+            session -> {
+              Load load =
+                  requirePlanned(session, id).withProcess(FindProcess.in(session, process).slug());
               new Loads(session).change(load);
               return load;
             });

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.wetside.app.process.CheckOrder;
 import org.wetside.app.process.FindProcess;
 import org.wetside.app.shelf.KeepMinimum;
 import org.wetside.app.times.AskTime;
@@ -79,7 +80,8 @@ public final class PrepareLoad {
         ratio.map(parts -> WorkingSolution.of(parts, fill)),
         ratio.map(parts -> StockRequirement.check(parts.concentrateIn(fill), film, minimum)),
         time.map(chosen -> length(process, chosen.time())),
-        inTheWay);
+        inTheWay,
+        new CheckOrder(database).of(process, wish.bottles(), wish.recipe().developer()));
   }
 
   private Tank tank(String name) {

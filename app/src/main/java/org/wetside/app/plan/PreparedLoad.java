@@ -3,6 +3,7 @@ package org.wetside.app.plan;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.wetside.app.process.OrderWarning;
 import org.wetside.core.bath.StockRequirement;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.bath.WorkingSolution;
@@ -29,6 +30,7 @@ import org.wetside.core.quantity.Volume;
  * @param stock whether there is enough of the developer for so much film
  * @param length from the first pour to hanging; empty without a time
  * @param inTheWay what has to be settled before it can be kept, in sentences
+ * @param warnings what speaks against the order of its baths; it can be kept all the same
  */
 public record PreparedLoad(
     LoadWish wish,
@@ -43,10 +45,12 @@ public record PreparedLoad(
     Optional<WorkingSolution> mix,
     Optional<StockRequirement> stock,
     Optional<Duration> length,
-    List<String> inTheWay) {
+    List<String> inTheWay,
+    List<OrderWarning> warnings) {
   public PreparedLoad {
     rolls = List.copyOf(rolls);
     inTheWay = List.copyOf(inTheWay);
+    warnings = List.copyOf(warnings);
   }
 
   /**

@@ -66,6 +66,12 @@ public record Load(
         given, state, madeAt, rolls, tank, process, recipe, time, fill, bottles, startsAt, note);
   }
 
+  /** The same led by another process. */
+  public Load withProcess(String other) {
+    return new Load(
+        id, state, madeAt, rolls, tank, other, recipe, time, fill, bottles, startsAt, note);
+  }
+
   /** The same in another state. */
   public Load withState(LoadState other) {
     return new Load(

@@ -70,7 +70,7 @@ public final class LoadApiRoutes implements Routes {
   }
 
   private void answer(Context ctx, Load load) {
-    SHAPE.answer(ctx, LoadView.of(load, wetside.listLoads().runOf(load.id()).orElse(null)));
+    SHAPE.answer(ctx, LoadView.of(wetside, load));
   }
 
   private Load load(Context ctx) {

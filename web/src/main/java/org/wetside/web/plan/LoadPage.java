@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.Sheet;
+import org.wetside.web.process.OrderWarningView;
 
 /**
  * Model of one load's page: how to mix it, what to check, on to the Bench.
@@ -20,6 +21,7 @@ import org.wetside.web.page.Sheet;
  * @param cautions at the moment of handling
  * @param stock whether there is enough developer; null when its parts are not known
  * @param wash what is to be said of the wash water; empty when it is near
+ * @param warnings baths that should not follow one another as they are
  * @param checks what is looked at before the first pour
  */
 public record LoadPage(
@@ -35,6 +37,7 @@ public record LoadPage(
     List<CautionView> cautions,
     @Nullable StockPart stock,
     String wash,
+    List<OrderWarningView> warnings,
     LoadChecks checks) {
 
   /** So much of that water. */

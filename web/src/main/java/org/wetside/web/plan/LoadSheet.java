@@ -22,6 +22,7 @@ import org.wetside.core.thermal.TemperingQuestion;
 import org.wetside.reference.Cautions;
 import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.Sheet;
+import org.wetside.web.process.OrderWarningView;
 
 /** What stands on the page of a load that is to be mixed. */
 final class LoadSheet {
@@ -70,6 +71,7 @@ final class LoadSheet {
         new PlanAttention(wetside, tonight, units)
             .jump(load.recipe().temperature(), load.fill())
             .orElse(""),
+        wetside.checkOrder().of(load).stream().map(OrderWarningView::of).toList(),
         LoadChecks.of(wetside.checkLoad().of(load, units)));
   }
 

@@ -4,8 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.Wetside;
 import org.wetside.core.plan.Load;
 import org.wetside.core.quantity.TimeSpan;
+import org.wetside.web.process.OrderWarningView;
 
 /**
  * A load over HTTP and on the command line.
@@ -26,6 +28,7 @@ import org.wetside.core.quantity.TimeSpan;
  * @param bottles letter of the bottle by bath
  * @param run its run; null before it was brought to the Bench
  * @param note may be empty
+ * @param warnings baths of its process that should not follow one another as they are
  */
 public record LoadView(
     long load,
@@ -43,10 +46,11 @@ public record LoadView(
     double volumeMl,
     Map<String, String> bottles,
     @Nullable Long run,
-    String note) {
+    String note,
+    List<OrderWarningView> warnings) {
 
-  /** The view of a load, and of the run it has. */
-  public static LoadView of(Load load, @Nullable Long run) {
+  /** The view of a load, of the run it has, and of what speaks against the order of its baths. */
+  public static LoadView of(Wetside wetside, Load load) {
     Map<String, String> bottles = new LinkedHashMap<>();
     load.bottles().forEach((bath, letter) -> bottles.put(bath.word(), letter));
     return new LoadView(
@@ -71,7 +75,8 @@ public record LoadView(
             .orElse(null),
         load.fill().millilitres(),
         bottles,
-        run,
-        load.note());
+        wetside.listLoads().runOf(load.id()).orElse(null),
+        load.note(),
+        wetside.checkOrder().of(load).stream().map(OrderWarningView::of).toList());
   }
 }

@@ -2,7 +2,6 @@ package org.wetside.web.plan;
 
 import java.util.List;
 import org.wetside.app.Wetside;
-import org.wetside.core.plan.Load;
 
 /**
  * Loads that are planned or at the Bench.
@@ -13,10 +12,6 @@ public record LoadsView(List<LoadView> loads) {
   /** Those of a home. */
   public static LoadsView of(Wetside wetside) {
     return new LoadsView(
-        wetside.listLoads().open().stream().map(load -> view(wetside, load)).toList());
-  }
-
-  private static LoadView view(Wetside wetside, Load load) {
-    return LoadView.of(load, wetside.listLoads().runOf(load.id()).orElse(null));
+        wetside.listLoads().open().stream().map(load -> LoadView.of(wetside, load)).toList());
   }
 }

@@ -10,6 +10,7 @@ import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.Sharing;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.source.Standing;
+import org.wetside.web.process.OrderWarningView;
 
 /**
  * What a wish comes to, in words.
@@ -24,6 +25,7 @@ import org.wetside.core.source.Standing;
  * @param stock whether there is enough developer; empty when the parts are not known
  * @param rolls each roll with its own time
  * @param inTheWay what stands in the way
+ * @param warnings baths that should not follow one another as they are
  */
 public record PreparedPart(
     String time,
@@ -35,7 +37,8 @@ public record PreparedPart(
     String mix,
     @Nullable StockPart stock,
     List<RollLine> rolls,
-    List<String> inTheWay) {
+    List<String> inTheWay,
+    List<OrderWarningView> warnings) {
 
   /** A roll with the time it wants for itself, and what sharing costs it. */
   public record RollLine(
@@ -67,7 +70,8 @@ public record PreparedPart(
             .orElse(""),
         load.stock().map(check -> StockPart.of(check, units)).orElse(null),
         rolls(load),
-        load.inTheWay());
+        load.inTheWay(),
+        load.warnings().stream().map(OrderWarningView::of).toList());
   }
 
   private static List<RollLine> rolls(PreparedLoad load) {

@@ -37,7 +37,9 @@ public final class ProcessApiRoutes implements Routes {
             .answers(CuesView.class, this::cues));
     routes.addEndpoint(
         Operation.get(ALL, "The processes there are, the built-in ones first")
-            .answers(ProcessesView.class, ctx -> ProcessesView.of(wetside.findProcess().all())));
+            .answers(
+                ProcessesView.class,
+                ctx -> ProcessesView.of(wetside.findProcess().all(), wetside.checkOrder())));
     routes.addEndpoint(
         SHAPE
             .on(Operation.post(ALL, "Keep a process of one's own"), HttpStatus.CREATED)
@@ -77,7 +79,7 @@ public final class ProcessApiRoutes implements Routes {
   private void show(Context ctx) {
     FilmProcess process = found(ctx);
     if ("yes".equals(ctx.queryParam("text"))) {
-      ctx.json(ProcessesView.withText(process));
+      ctx.json(ProcessesView.withText(process, wetside.checkOrder()));
     } else {
       answer(ctx, process);
     }
@@ -106,14 +108,14 @@ public final class ProcessApiRoutes implements Routes {
             .orRefuse());
   }
 
-  private static void created(Context ctx, FilmProcess process) {
+  private void created(Context ctx, FilmProcess process) {
     ctx.status(HttpStatus.CREATED);
     ctx.header("Location", "/api/processes/" + process.slug());
     answer(ctx, process);
   }
 
-  private static void answer(Context ctx, FilmProcess process) {
-    SHAPE.answer(ctx, ProcessView.of(process));
+  private void answer(Context ctx, FilmProcess process) {
+    SHAPE.answer(ctx, ProcessView.of(process, wetside.checkOrder()));
   }
 
   private FilmProcess found(Context ctx) {

@@ -15,6 +15,7 @@ import org.wetside.web.page.Sheet;
  * @param development time the cues are shown with; empty where the process says it itself
  * @param cues its cues by the clock
  * @param using loads not yet done that are led by it
+ * @param warnings baths that should not follow one another as they are
  * @param copy the form that makes a copy
  */
 public record ProcessPage(
@@ -25,6 +26,7 @@ public record ProcessPage(
     String development,
     List<CueLine> cues,
     List<Long> using,
+    List<OrderWarningView> warnings,
     FilledForm copy) {
   /**
    * A cue in words.

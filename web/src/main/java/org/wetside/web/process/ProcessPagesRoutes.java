@@ -87,6 +87,7 @@ public final class ProcessPagesRoutes implements Routes {
                             cue.text()))
                 .toList(),
             wetside.removeProcess().using(process.slug()),
+            wetside.checkOrder().of(process).stream().map(OrderWarningView::of).toList(),
             copy);
     if (copy.isRefused()) {
       pages.showRefused(ctx, "process/process.jte", page);

@@ -1,6 +1,7 @@
 package org.wetside.web.process;
 
 import java.util.List;
+import org.wetside.app.process.CheckOrder;
 import org.wetside.core.process.FilmProcess;
 
 /**
@@ -12,6 +13,7 @@ import org.wetside.core.process.FilmProcess;
  * @param builtIn whether it came with the program; such a one is copied, not changed
  * @param standing the weakest of its steps
  * @param steps in order
+ * @param warnings baths that should not follow one another as they are
  */
 public record ProcessView(
     String process,
@@ -19,15 +21,17 @@ public record ProcessView(
     String about,
     boolean builtIn,
     String standing,
-    List<ProcessStepView> steps) {
-  /** The view of a process. */
-  public static ProcessView of(FilmProcess process) {
+    List<ProcessStepView> steps,
+    List<OrderWarningView> warnings) {
+  /** The view of a process, its order checked with the bottles that stand on the shelf. */
+  public static ProcessView of(FilmProcess process, CheckOrder order) {
     return new ProcessView(
         process.slug(),
         process.name(),
         process.about(),
         process.builtIn(),
         process.standing().word(),
-        process.steps().stream().map(ProcessStepView::of).toList());
+        process.steps().stream().map(ProcessStepView::of).toList(),
+        order.of(process).stream().map(OrderWarningView::of).toList());
   }
 }

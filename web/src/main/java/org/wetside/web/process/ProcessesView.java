@@ -2,6 +2,7 @@ package org.wetside.web.process;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.process.CheckOrder;
 import org.wetside.app.process.ProcessText;
 import org.wetside.core.process.FilmProcess;
 
@@ -13,17 +14,18 @@ import org.wetside.core.process.FilmProcess;
  */
 public record ProcessesView(List<ProcessView> processes, @Nullable String text) {
   /** Several. */
-  public static ProcessesView of(List<FilmProcess> processes) {
-    return new ProcessesView(processes.stream().map(ProcessView::of).toList(), null);
+  public static ProcessesView of(List<FilmProcess> processes, CheckOrder order) {
+    return new ProcessesView(
+        processes.stream().map(process -> ProcessView.of(process, order)).toList(), null);
   }
 
   /** One. */
-  public static ProcessesView one(FilmProcess process) {
-    return of(List.of(process));
+  public static ProcessesView one(FilmProcess process, CheckOrder order) {
+    return of(List.of(process), order);
   }
 
   /** One with its text. */
-  public static ProcessesView withText(FilmProcess process) {
-    return new ProcessesView(List.of(ProcessView.of(process)), ProcessText.of(process));
+  public static ProcessesView withText(FilmProcess process, CheckOrder order) {
+    return new ProcessesView(List.of(ProcessView.of(process, order)), ProcessText.of(process));
   }
 }
