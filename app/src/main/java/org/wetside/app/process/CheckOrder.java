@@ -6,13 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.Bottle;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.plan.Load;
 import org.wetside.core.process.FilmProcess;
 import org.wetside.core.process.Step;
 import org.wetside.core.safety.Material;
 import org.wetside.core.safety.Objection;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.reference.CombinationRules;
 import org.wetside.reference.Materials;
 import org.wetside.store.Bottles;
@@ -90,13 +90,13 @@ public final class CheckOrder {
     if (bottle.isPresent()) {
       String contents = bottle.get().label().contents();
       String name = word + " (bottle " + bottle.get().label().letter() + ", " + contents + ")";
-      return materials.ofBath(name, contents, kind.get(), Strength.WORKING);
+      return materials.ofBath(name, contents, kind.get(), BottleRole.WORKING);
     }
     boolean told = step.kind().developing() && !developer.isEmpty();
     return materials.ofBath(
         told ? word + " (" + developer + ")" : word,
         told ? developer : word,
         kind.get(),
-        Strength.WORKING);
+        BottleRole.WORKING);
   }
 }
