@@ -26,6 +26,7 @@ final class Commands {
           "formula",
           "formulas",
           "temper",
+          "wash",
           "drift",
           "cues",
           "sheet",
@@ -54,6 +55,7 @@ final class Commands {
       case "formula" -> new FormulaCommand();
       case "formulas" -> new FormulasCommand();
       case "temper" -> new TemperCommand();
+      case "wash" -> new WashCommand();
       case "drift" -> new DriftCommand();
       case "serve" -> new ServeCommand();
       case "version" -> new VersionCommand();

@@ -26,6 +26,7 @@ public final class Training {
           "formula|D-76|--make|700mL|--have|sodium sulfite heptahydrate|--balance|0.1g",
           "formulas",
           "temper|--to|20C|--total|1L|--cold|15C|--hot|50C",
+          "wash|--method|fills|--volume|500mL|--fills|6|--dwell|20s|--start|60g/L",
           "drift|--readings|" + READINGS + "|--room|15C",
           "cues|small-tank|--development|9:00",
           "processes|--show|small-tank",

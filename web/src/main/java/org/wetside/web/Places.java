@@ -33,6 +33,7 @@ import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
 import org.wetside.web.track.TrackRoutes;
 import org.wetside.web.voice.VoiceRoutes;
+import org.wetside.web.wash.WashRoutes;
 
 /** Every place with its routes, one line each, in the order of the evening. */
 final class Places {
@@ -51,6 +52,7 @@ final class Places {
         new MixRoutes(wetside, pages),
         new FormulaApi(wetside),
         new BatchApi(wetside),
+        new WashRoutes(wetside, pages),
         new ShelfRoutes(wetside, pages),
         new BottleApi(wetside),
         new EquipmentRoutes(wetside, pages),

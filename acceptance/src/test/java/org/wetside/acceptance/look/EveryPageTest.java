@@ -45,6 +45,8 @@ class EveryPageTest {
         "/shelf",
         "/shelf/new",
         "/shelf/mix",
+        "/shelf/wash",
+        "/shelf/wash?method=fills&volume=500mL&fills=6&dwell=20s",
         "/negatives",
         "/equipment",
         "/screens",

@@ -44,6 +44,36 @@ public record TwoLiquids(CarriedLiquid carried, Duration halfTime) {
     return states;
   }
 
+  /**
+   * The same all along, for a drawing: at the beginning, and at that many moments of each change.
+   *
+   * @param moments of each change, at least 1
+   */
+  public List<AtMoment> course(Concentration bath, List<WaterChange> changes, int moments) {
+    List<AtMoment> course = new ArrayList<>();
+    InWash state = InWash.straightFrom(bath);
+    Duration begun = Duration.ZERO;
+    course.add(new AtMoment(begun, state));
+    for (WaterChange change : changes) {
+      for (int i = 1; i <= moments; i++) {
+        Duration into = change.dwell().multipliedBy(i).dividedBy(moments);
+        WaterChange part = new WaterChange(change.water(), into, change.flow());
+        course.add(new AtMoment(begun.plus(into), after(state, part)));
+      }
+      state = course.get(course.size() - 1).state();
+      begun = begun.plus(change.dwell());
+    }
+    return course;
+  }
+
+  /**
+   * How it stands at a moment.
+   *
+   * @param elapsed in water since the first was poured
+   * @param state of both liquids
+   */
+  public record AtMoment(Duration elapsed, InWash state) {}
+
   /** After one change of water. */
   public InWash after(InWash before, WaterChange change) {
     double clingingMl = carried.clinging().millilitres();

@@ -66,6 +66,17 @@ public record WashForecast(
     return inWater.plus(Step.POUR_IN.multipliedBy(question.changes().size()));
   }
 
+  /** Whether all water stands: only then has the rule of fills something to say. */
+  public boolean standing() {
+    return question.changes().stream().allMatch(one -> one.flow().litresPerMinute() == 0);
+  }
+
+  /** What the rule of half-times leaves on the film, in water that is always clean. */
+  public ArealMass byHalfTimeRule(ResidueForecast forecast) {
+    double left = HalfTimeRule.left(inWater, forecast.halfTime());
+    return InWash.onFilm(question.start().times(left), question.carried());
+  }
+
   /** The larger of the residues at the end: the half-times on file disagree. */
   public ArealMass mostAtEnd() {
     return byHalfTime.stream()

@@ -124,6 +124,21 @@ class TwoLiquidsTest {
     }
   }
 
+  @Test
+  void theCourseRunsThroughTheEndOfEachChange() {
+    List<WaterChange> changes =
+        Collections.nCopies(3, WaterChange.standing(FILL, Duration.ofSeconds(80)));
+    TwoLiquids model = new TwoLiquids(ONE_ROLL, HALF_TIME);
+    List<TwoLiquids.AtMoment> course = model.course(START, changes, 4);
+    List<InWash> ends = model.afterEach(START, changes);
+    assertThat(course).hasSize(13);
+    assertThat(course.get(0).state().inFilm()).isEqualTo(START);
+    for (int change = 0; change < 3; change++) {
+      assertThat(course.get(4 * (change + 1)).state()).isEqualTo(ends.get(change));
+      assertThat(course.get(4 * (change + 1)).elapsed().toSeconds()).isEqualTo(80L * (change + 1));
+    }
+  }
+
   private static List<InWash> wash(Duration dwell) {
     return new TwoLiquids(ONE_ROLL, HALF_TIME)
         .afterEach(START, Collections.nCopies(6, WaterChange.standing(FILL, dwell)));

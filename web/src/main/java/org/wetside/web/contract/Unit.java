@@ -9,6 +9,8 @@ enum Unit {
   SECONDS("Seconds", "s"),
   MINUTES("Minutes", "min"),
   GRAMS("Grams", "g"),
+  GRAMS_PER_LITRE("GramsPerLitre", "g/L"),
+  GRAMS_PER_SQUARE_METRE("GramsPerSquareMetre", "g/m²"),
   CELSIUS("C", "°C"),
   FAHRENHEIT("F", "°F"),
   KELVINS("K", "K"),

@@ -23,6 +23,7 @@ final class StyleBundle {
           "places",
           "rolls",
           "screens",
+          "wash",
           "tape",
           "bench",
           "bench-keys",
