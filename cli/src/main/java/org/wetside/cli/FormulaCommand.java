@@ -10,9 +10,12 @@ import org.wetside.app.Wetside;
 import org.wetside.app.formula.FormulaBook;
 import org.wetside.app.formula.HowTo;
 import org.wetside.app.formula.WeighOut;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Units;
 import org.wetside.web.formula.FormulaQuery;
 import org.wetside.web.formula.FormulaView;
 import org.wetside.web.formula.IngredientView;
+import org.wetside.web.formula.MixingCard;
 import org.wetside.web.formula.SubstitutionView;
 import org.wetside.web.formula.WaterView;
 import org.wetside.web.mixing.CautionView;
@@ -46,6 +49,15 @@ final class FormulaCommand extends HomeCommand<FormulaView> {
       paramLabel = "MEASURE",
       description = "syringe or graduate at hand, capacity and division: 100mL/1mL; once for each")
   List<String> measures = new ArrayList<>();
+
+  @Option(names = "--pdf", paramLabel = "FILE", description = "write a mixing card to print")
+  @Nullable String pdf;
+
+  @Option(names = "--paper", paramLabel = "PAPER", description = "a4 when not said, or letter")
+  @Nullable String paper;
+
+  @Option(names = "--force", description = "replace the file if it is there")
+  boolean force;
 
   /** What is on file needs no home. */
   @Override
@@ -82,7 +94,20 @@ final class FormulaCommand extends HomeCommand<FormulaView> {
   }
 
   @Override
+  void received(FormulaView view) {
+    if (pdf != null && !view.mixable()) {
+      throw new BadValueException("formula to mix", view.formula(), String.valueOf(view.reason()));
+    }
+    PaperFile.of("file of the card", pdf, force)
+        .ifPresent(file -> file.write(MixingCard.pdf(view, Units.METRIC, paper)));
+  }
+
+  @Override
   void print(FormulaView view, PrintWriter out) {
+    if (pdf != null) {
+      out.println(pdf + ": the mixing card of " + view.formula());
+      return;
+    }
     Double made = view.madeMl();
     out.println(
         view.formula()
@@ -138,7 +163,14 @@ final class FormulaCommand extends HomeCommand<FormulaView> {
       substitution(one.substitution(), out);
     }
     if (!one.dissolving().isEmpty()) {
-      out.println("     " + one.dissolving() + ".");
+      out.println(
+          "     "
+              + one.dissolving()
+              + " ("
+              + one.dissolvingStanding()
+              + ", "
+              + one.dissolvingSource()
+              + ").");
     }
     if (!one.note().isEmpty()) {
       out.println("     " + one.note() + ".");

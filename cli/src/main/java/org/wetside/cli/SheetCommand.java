@@ -1,13 +1,6 @@
 package org.wetside.cli;
 
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
@@ -48,26 +41,21 @@ final class SheetCommand extends HomeCommand<SheetView> {
 
   @Override
   SheetView answerHere(Wetside wetside) {
-    Optional<Path> file = file();
+    Optional<PaperFile> file = file();
     SheetWish wish = new SheetWish(start, paper);
     SheetView sheet = new ReadSheet(wetside, USUAL_ADDRESS).ofLoad(number(), wish);
-    file.ifPresent(
-        path ->
-            write(path, new ByteArrayInputStream(SheetPdf.of(sheet, Units.METRIC, wish.format()))));
+    file.ifPresent(paper -> paper.write(SheetPdf.of(sheet, Units.METRIC, wish.format())));
     return sheet;
   }
 
   @Override
   Optional<SheetView> answerThere(ServerCall server) {
-    Optional<Path> file = file();
+    Optional<PaperFile> file = file();
     Optional<SheetView> sheet = super.answerThere(server);
     boolean there =
         sheet.isPresent()
             && file.map(
-                    path ->
-                        server.copy(
-                            asked("/loads/" + number() + "/sheet.pdf"),
-                            bytes -> write(path, bytes)))
+                    paper -> server.copy(asked("/loads/" + number() + "/sheet.pdf"), paper::write))
                 .orElse(true);
     return there ? sheet : Optional.empty();
   }
@@ -104,33 +92,7 @@ final class SheetCommand extends HomeCommand<SheetView> {
     return Long.parseLong(text);
   }
 
-  private Optional<Path> file() {
-    if (pdf == null) {
-      return Optional.empty();
-    }
-    Path path = Path.of(pdf);
-    if (Files.isDirectory(path)) {
-      throw new BadValueException("file of the sheet", pdf, "a file, not a folder");
-    }
-    if (Files.exists(path) && !force) {
-      throw new BadValueException(
-          "file of the sheet", pdf, "there is such a file; --force replaces it");
-    }
-    return Optional.of(path);
-  }
-
-  /** Whole or not at all. */
-  private static void write(Path path, InputStream bytes) {
-    try (bytes) {
-      Path beside = path.resolveSibling(path.getFileName() + ".part");
-      try {
-        Files.copy(bytes, beside, StandardCopyOption.REPLACE_EXISTING);
-        Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(beside);
-      }
-    } catch (IOException failed) {
-      throw new UncheckedIOException(new IOException("cannot write " + path, failed));
-    }
+  private Optional<PaperFile> file() {
+    return PaperFile.of("file of the sheet", pdf, force);
   }
 }

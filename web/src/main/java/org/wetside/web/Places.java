@@ -11,7 +11,9 @@ import org.wetside.web.equipment.TankApi;
 import org.wetside.web.equipment.TankCheckRoutes;
 import org.wetside.web.equipment.ThermometerApi;
 import org.wetside.web.formula.BatchApi;
+import org.wetside.web.formula.BatchPages;
 import org.wetside.web.formula.FormulaApi;
+import org.wetside.web.formula.FormulaPages;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.negatives.NegativesRoutes;
@@ -50,6 +52,8 @@ final class Places {
         new LoadApiRoutes(wetside),
         new LoadRinseRoutes(wetside, pages),
         new MixRoutes(wetside, pages),
+        new BatchPages(wetside, pages),
+        new FormulaPages(wetside, pages),
         new FormulaApi(wetside),
         new BatchApi(wetside),
         new WashRoutes(wetside, pages),

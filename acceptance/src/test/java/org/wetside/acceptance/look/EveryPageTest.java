@@ -10,6 +10,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wetside.acceptance.Browsing;
 import org.wetside.app.Wetside;
+import org.wetside.app.formula.WeighOut;
 import org.wetside.web.WebOptions;
 import org.wetside.web.WebServer;
 
@@ -47,6 +49,12 @@ class EveryPageTest {
         "/shelf/mix",
         "/shelf/wash",
         "/shelf/wash?method=fills&volume=500mL&fills=6&dwell=20s",
+        "/shelf/formulas",
+        "/shelf/formulas/new",
+        "/shelf/formulas/D-76?make=700&balance=0.1&have3=sodium+sulfite%2C+heptahydrate",
+        "/shelf/formulas/D-76?make=5",
+        "/shelf/formulas/HT-2",
+        "/shelf/formulas/batches/1",
         "/negatives",
         "/equipment",
         "/screens",
@@ -64,6 +72,11 @@ class EveryPageTest {
   void open(@TempDir Path home) {
     wetside = Wetside.open(home, Clock.systemUTC());
     wetside.keepProcess().copy("small-tank", "mine", "").orRefuse();
+    wetside
+        .mixBatch()
+        .begin(
+            new WeighOut.Question(
+                "F-24", Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
     server = WebServer.start(wetside, WebOptions.onPort(0));
     browsing = new Browsing();
   }

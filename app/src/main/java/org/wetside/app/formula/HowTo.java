@@ -45,6 +45,11 @@ public final class HowTo {
         + grams(little.finerStep().grams());
   }
 
+  /** Behind the name of what goes in so. */
+  static String solution(double percent) {
+    return ", as a solution of " + number(percent, 1) + " %";
+  }
+
   private static String reading(Measures.Reading reading) {
     return (reading.fillings() > 1 ? reading.fillings() + " times the " : "in the ")
         + reading.measure().name()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.wetside.core.chemistry.Balance;
+import org.wetside.core.chemistry.Exchange;
 import org.wetside.core.chemistry.Formula;
 import org.wetside.core.chemistry.FormulaStep;
 import org.wetside.core.chemistry.Measures;
@@ -108,6 +109,24 @@ public final class WeighOut {
         Optional.of(plan),
         balance,
         plan.steps().stream().map(step -> of(step, cautions)).toList());
+  }
+
+  /**
+   * What may stand in for a step of a formula, by name; nothing for water and what is not known.
+   */
+  public List<String> alternatives(FormulaStep step) {
+    List<String> names = new ArrayList<>();
+    if (step.substance().isPresent()) {
+      for (Substance one : book.chemicals().substances().all()) {
+        boolean other = !one.equals(step.substance().get());
+        if (other
+            && book.chemicals().exchanges().of(step.substance().get(), one)
+                instanceof Exchange.Allowed) {
+          names.add(one.name());
+        }
+      }
+    }
+    return names;
   }
 
   private static List<Caution> of(PlannedStep step, Cautions cautions) {

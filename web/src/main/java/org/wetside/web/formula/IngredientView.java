@@ -34,6 +34,8 @@ import org.wetside.web.mixing.CautionView;
  * @param substitution by which factor it stands in; null when nothing is exchanged
  * @param gramsPerMole its molar mass; null when it has none of its own
  * @param dissolving how it dissolves; may be empty
+ * @param dissolvingStanding how that is known; null when nothing is said
+ * @param dissolvingSource where that is read; null when nothing is said
  * @param waterLowC coldest water it should go into; null when it does not matter
  * @param waterHighC warmest water it should go into; likewise
  * @param cautions for this moment; never empty
@@ -58,6 +60,8 @@ public record IngredientView(
     @Nullable SubstitutionView substitution,
     @Nullable Double gramsPerMole,
     String dissolving,
+    @Nullable String dissolvingStanding,
+    @Nullable String dissolvingSource,
     @Nullable Double waterLowC,
     @Nullable Double waterHighC,
     List<CautionView> cautions,
@@ -94,6 +98,8 @@ public record IngredientView(
             .orElse(null),
         goesIn.flatMap(Substance::molarMass).map(one -> one.gramsPerMole()).orElse(null),
         goesIn.map(one -> one.form().advice()).orElse(""),
+        goesIn.map(one -> one.form().standing().word()).orElse(null),
+        goesIn.map(one -> one.form().citation().toString()).orElse(null),
         goesIn.flatMap(one -> one.form().water()).map(one -> one.low().celsius()).orElse(null),
         goesIn.flatMap(one -> one.form().water()).map(one -> one.high().celsius()).orElse(null),
         cautions.stream().map(CautionView::of).toList(),
@@ -121,6 +127,8 @@ public record IngredientView(
         null,
         step.substance().flatMap(Substance::molarMass).map(one -> one.gramsPerMole()).orElse(null),
         "",
+        null,
+        null,
         null,
         null,
         cautions.stream().map(CautionView::of).toList(),
