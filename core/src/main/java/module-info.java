@@ -22,5 +22,6 @@ module org.wetside.core {
   exports org.wetside.core.run;
   exports org.wetside.core.hands;
   exports org.wetside.core.safety;
+  exports org.wetside.core.trial;
   exports org.wetside.core.wash;
 }

@@ -59,6 +59,9 @@ import org.wetside.app.times.ImportTimes;
 import org.wetside.app.times.ListTimes;
 import org.wetside.app.times.TypeLeaflet;
 import org.wetside.app.times.WithdrawTime;
+import org.wetside.app.trial.FindTests;
+import org.wetside.app.trial.JudgeTest;
+import org.wetside.app.trial.StartTest;
 import org.wetside.core.chemistry.OwnFormula;
 import org.wetside.store.Database;
 import org.wetside.store.OwnFormulas;
@@ -168,6 +171,21 @@ public final class Wetside implements AutoCloseable {
   /** Opens, takes from, tops up, corrects and discards bottles. */
   public ChangeBottle changeBottle() {
     return new ChangeBottle(database(), clock);
+  }
+
+  /** Starts the clock of a test. */
+  public StartTest startTest() {
+    return new StartTest(database(), clock);
+  }
+
+  /** Judges tests. */
+  public JudgeTest judgeTest() {
+    return new JudgeTest(database(), clock);
+  }
+
+  /** Tests that run, and those that are over. */
+  public FindTests findTests() {
+    return new FindTests(database());
   }
 
   /** The makers' minima of stock per roll. */

@@ -28,7 +28,8 @@ final class Schema {
           "V7__checks.sql",
           "V8__dose.sql",
           "V9__ledger.sql",
-          "V10__formula.sql");
+          "V10__formula.sql",
+          "V13__test.sql");
 
   private Schema() {}
 

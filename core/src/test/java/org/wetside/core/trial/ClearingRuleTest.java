@@ -1,0 +1,115 @@
+package org.wetside.core.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.wetside.core.quantity.Temperature;
+import org.wetside.core.quantity.TemperatureDifference;
+import org.wetside.core.quantity.TimeSpan;
+import org.wetside.core.shelf.Clearing;
+import org.wetside.core.source.Citation;
+import org.wetside.core.source.Standing;
+
+/** Clearing times, compared only where they may be. */
+class ClearingRuleTest {
+  /** Twice the first time: CH-S01, CH-S32. Within 1 K: common practice. */
+  private static final ClearingLimits LIMITS =
+      new ClearingLimits(
+          2, Citation.of("CH-S01"), Standing.PUBLISHED, TemperatureDifference.ofKelvins(1));
+
+  private static final ClearingRule RULE = new ClearingRule(LIMITS);
+  private static final Clearing FIRST = clip(45, "TRI-X 400", "1+4", 20, true);
+
+  @Test
+  void theFirstTimeInFreshSolutionIsTheBaseline() {
+    assertThat(RULE.cleared(FIRST, Optional.empty())).isEqualTo(new TrialOutcome.BaselineMade());
+  }
+
+  /** CK38: fresh 45 s, discard when clearing reaches 90 s (CH-S01, CH-S32). */
+  @ParameterizedTest
+  @CsvSource({"44, passed", "45, passed", "89.9, passed", "90, failed", "90.1, failed"})
+  void spentAtTwiceTheFirstTimeAndNotBefore(double seconds, String word) {
+    TrialOutcome outcome =
+        RULE.cleared(clip(seconds, "TRI-X 400", "1+4", 20, false), Optional.of(FIRST));
+    assertThat(outcome.word()).isEqualTo(word);
+    assertThat(RULE.spentAt(FIRST)).isEqualTo(Duration.ofSeconds(90));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "TRI-X 400, 1+4, 21.0, ''",
+    "TRI-X 400, 1+4, 19.0, ''",
+    "tri-x 400, 1+4, 20.0, ''",
+    "TRI-X 400, 1+4, 21.1, another temperature",
+    "TRI-X 400, 1+4, 18.9, another temperature",
+    "T-MAX 400, 1+4, 20.0, another film",
+    "TRI-X 400, 1+9, 20.0, another dilution",
+    "T-MAX 400, 1+9, 25.0, another film another dilution another temperature"
+  })
+  void onlyLikeIsComparedWithLike(String film, String dilution, double celsius, String said) {
+    TrialOutcome outcome =
+        RULE.cleared(clip(60, film, dilution, celsius, false), Optional.of(FIRST));
+    if (said.isEmpty()) {
+      assertThat(outcome).isInstanceOf(TrialOutcome.Passed.class);
+    } else {
+      List<String> words =
+          ((TrialOutcome.NotComparable) outcome).differences().stream().map(d -> d.word()).toList();
+      assertThat(String.join(" ", words)).isEqualTo(said);
+    }
+  }
+
+  @Test
+  void withoutABaselineNothingIsPassed() {
+    assertThat(RULE.cleared(clip(20, "TRI-X 400", "1+4", 20, false), Optional.empty()))
+        .isEqualTo(new TrialOutcome.NotComparable(List.of(Difference.NO_BASELINE)));
+  }
+
+  @Test
+  void aClipTakenOutTooEarlyIsNotCalledSpent() {
+    assertThat(RULE.notClear(clip(89, "TRI-X 400", "1+4", 20, false), Optional.of(FIRST)))
+        .isEqualTo(
+            new TrialOutcome.NotJudged(
+                "it was taken out after 1:29; spent is said only from 1:30"));
+    assertThat(RULE.notClear(clip(90, "TRI-X 400", "1+4", 20, false), Optional.of(FIRST)))
+        .isEqualTo(new TrialOutcome.Failed(OptionalDouble.of(2)));
+    assertThat(RULE.notClear(clip(600, "TRI-X 400", "1+4", 20, false), Optional.empty()))
+        .isInstanceOf(TrialOutcome.NotJudged.class);
+    assertThat(RULE.notClear(clip(600, "T-MAX 400", "1+4", 20, false), Optional.of(FIRST)))
+        .isInstanceOf(TrialOutcome.NotJudged.class);
+  }
+
+  /** Longer never turns a failed time into a passed one, whatever the baseline. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5})
+  void longerIsNeverBetter(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < 500; i++) {
+      Clearing first = clip(5 + random.nextInt(300), "TRI-X 400", "1+4", 20, true);
+      double one = 1 + random.nextInt(1200) / 2.0;
+      double more = one + random.nextInt(100) / 3.0;
+      boolean failedAtOne = failed(one, first);
+      assertThat(failedAtOne && !failed(more, first)).as("%s, %s, %s", first, one, more).isFalse();
+      double times = one / TimeSpan.toSeconds(first.time());
+      assertThat(failedAtOne).isEqualTo(times >= 2 - 1e-9);
+    }
+  }
+
+  private static boolean failed(double seconds, Clearing first) {
+    return RULE.cleared(clip(seconds, "TRI-X 400", "1+4", 20, false), Optional.of(first))
+        instanceof TrialOutcome.Failed;
+  }
+
+  private static Clearing clip(
+      double seconds, String film, String dilution, double celsius, boolean baseline) {
+    return new Clearing(
+        TimeSpan.ofSeconds(seconds), film, dilution, Temperature.ofCelsius(celsius), baseline);
+  }
+}
