@@ -14,6 +14,7 @@ import org.wetside.core.process.StepKind;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleNote;
 import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.shelf.TestSeen;
 import org.wetside.store.Bottles;

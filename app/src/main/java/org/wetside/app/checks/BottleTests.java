@@ -1,6 +1,5 @@
 package org.wetside.app.checks;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import org.wetside.core.shelf.BathTest;
@@ -9,9 +8,6 @@ import org.wetside.core.shelf.TestSeen;
 
 /** What a bottle's ledger says of a test. */
 final class BottleTests {
-  /** A test is believed for this long (common practice: the same evening or the one before). */
-  static final Duration BELIEVED = Duration.ofHours(48);
-
   private BottleTests() {}
 
   /** The last test of that sort that still says something of what is in the bottle. */
@@ -21,7 +17,7 @@ final class BottleTests {
 
   /** Whether the test was passed, and lately enough to be believed. */
   static boolean vouches(Optional<TestSeen> last, Instant now) {
-    return last.filter(test -> test.passed() && !test.at().plus(BELIEVED).isBefore(now))
+    return last.filter(test -> test.passed() && !test.at().plus(TestSeen.BELIEVED).isBefore(now))
         .isPresent();
   }
 }

@@ -101,7 +101,7 @@ final class DemoThings {
         .add(
             BottleLabel.of(letter, contents, role, bath, Volume.ofMillilitres(holds))
                 .with(oneShot ? AfterPouring.ONE_SHOT : AfterPouring.REUSED)
-                .withDays(Optional.of(today.minusDays(12)), Optional.of(today.minusDays(10))),
+                .withDays(Optional.of(today.minusDays(14)), Optional.of(today.minusDays(13))),
             Volume.ofMillilitres(filled));
   }
 }

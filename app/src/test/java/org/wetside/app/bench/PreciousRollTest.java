@@ -75,11 +75,12 @@ class PreciousRollTest {
     try (Winter winter = winter()) {
       ChangeBottle shelf = new ChangeBottle(winter.database, winter.clock);
       long run = winter.opened("Double", "precious");
-      shelf.tested("F", BathTest.CLIP, false, "");
-      assertThat(precious(winter, run).get(1).state()).isEqualTo(CheckState.WARNING);
-      shelf.take("F", Volume.ofLitres(1), "");
-      shelf.topUp("F", Volume.ofLitres(1), "fresh");
+      shelf.tested("F", BathTest.CLIP, true, "");
+      shelf.topUp("F", Volume.ofLitres(1), Volume.ofLitres(1), "fresh");
       assertThat(precious(winter, run).get(1).state()).isEqualTo(CheckState.OPEN);
+      shelf.tested("F", BathTest.CLIP, false, "");
+      shelf.topUp("F", Volume.ofLitres(1), Volume.ofLitres(1), "fresh");
+      assertThat(precious(winter, run).get(1).state()).isEqualTo(CheckState.WARNING);
     }
   }
 

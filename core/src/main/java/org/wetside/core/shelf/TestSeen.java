@@ -1,5 +1,6 @@
 package org.wetside.core.shelf;
 
+import java.time.Duration;
 import java.time.Instant;
 
 /**
@@ -9,6 +10,9 @@ import java.time.Instant;
  * @param what which test, and what it showed
  */
 public record TestSeen(Instant at, BottleEvent.Tested what) {
+  /** A test is believed for this long (common practice: the same evening or the one before). */
+  public static final Duration BELIEVED = Duration.ofHours(48);
+
   /** Whether it was passed. */
   public boolean passed() {
     return what.passed();

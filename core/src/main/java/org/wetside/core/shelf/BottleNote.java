@@ -1,4 +1,4 @@
-package org.wetside.app.checks;
+package org.wetside.core.shelf;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -13,20 +13,23 @@ import java.util.regex.Pattern;
  *
  * @param text the note as it stands on the bottle
  */
-record BottleNote(String text) {
+public record BottleNote(String text) {
   private static final Pattern USE_BY =
       Pattern.compile("use by (\\d{4}-\\d{2}-\\d{2})", Pattern.CASE_INSENSITIVE);
   private static final Pattern DILUTION = Pattern.compile("\\b(\\d+) ?\\+ ?(\\d+)\\b");
 
-  boolean testFirst() {
+  /** Whether it says to test first. */
+  public boolean testFirst() {
     return text.toLowerCase(Locale.ROOT).contains("test first");
   }
 
-  boolean doNotUse() {
+  /** Whether it says not to use it. */
+  public boolean doNotUse() {
     return text.toLowerCase(Locale.ROOT).contains("do not use");
   }
 
-  Optional<LocalDate> useBy() {
+  /** The day until which it may be used, where one is written. */
+  public Optional<LocalDate> useBy() {
     Matcher found = USE_BY.matcher(text);
     if (!found.find()) {
       return Optional.empty();
@@ -38,7 +41,8 @@ record BottleNote(String text) {
     }
   }
 
-  Optional<String> dilution() {
+  /** The dilution that is written on it, such as {@code 1+9}. */
+  public Optional<String> dilution() {
     Matcher found = DILUTION.matcher(text);
     return found.find() ? Optional.of(found.group(1) + "+" + found.group(2)) : Optional.empty();
   }
