@@ -112,9 +112,11 @@ public final class Bottles {
     post(kept(letter).orElseThrow(() -> missing(letter)), line);
   }
 
-  /** Notes that rolls of the last bottle of that letter were fixed again; it may be discarded. */
-  public void refixed(String letter, LedgerLine line) {
-    post(keptLast(letter).orElseThrow(() -> missing(letter)), line);
+  /** Notes that rolls of a bottle were fixed again; it may be discarded. */
+  public void refixed(long bottle, LedgerLine line) {
+    session
+        .first("SELECT * FROM bottle WHERE id = ?", this::read, bottle)
+        .ifPresent(kept -> post(kept, line));
   }
 
   /**

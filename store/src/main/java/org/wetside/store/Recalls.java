@@ -1,38 +1,14 @@
 package org.wetside.store;
 
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.wetside.core.shelf.RecalledRoll;
 import org.wetside.core.shelf.RollMark;
 
 /** The rolls that are to be fixed again, over all bottles that were ever there. */
 public final class Recalls {
-  /**
-   * A roll that is to be fixed again.
-   *
-   * @param roll its number; empty when the old book did not name it
-   * @param film what it is
-   * @param bottle letter of the bottle it was fixed in
-   * @param contents what that held
-   * @param run the run; may be empty
-   * @param fixedAt when
-   * @param sleeve where the negatives are; may be empty
-   * @param owner whose they are; may be empty
-   * @param title what the roll is called; may be empty
-   */
-  public record Recalled(
-      String roll,
-      String film,
-      String bottle,
-      String contents,
-      String run,
-      Instant fixedAt,
-      String sleeve,
-      String owner,
-      String title) {}
-
   private static final String WHICH =
-      "SELECT u.roll, u.film, b.letter, b.contents, l.run, l.happened_at, r.sleeve, r.owner, r.title"
+      "SELECT u.bottle_id, u.roll, u.film, b.letter, b.contents, l.run, l.happened_at, r.sleeve, r.owner, r.title"
           + " FROM bottle_roll u JOIN bottle b ON b.id = u.bottle_id"
           + " JOIN bottle_line l ON l.id = u.line_id LEFT JOIN roll r ON r.number = u.roll"
           + " WHERE u.undoes = 0 AND u.mark = ?";
@@ -45,12 +21,12 @@ public final class Recalls {
   }
 
   /** All of them, the first fixed first. */
-  public List<Recalled> all() {
+  public List<RecalledRoll> all() {
     return session.list(WHICH + " ORDER BY u.id", Recalls::read, RollMark.RECALLED.word());
   }
 
   /** Where a roll is to be fixed again; several when it was in several spent baths. */
-  public List<Recalled> of(String roll) {
+  public List<RecalledRoll> of(String roll) {
     return session.list(
         WHICH + " AND u.roll = ? COLLATE NOCASE ORDER BY u.id",
         Recalls::read,
@@ -71,8 +47,9 @@ public final class Recalls {
     return owner.orElse("");
   }
 
-  private static Recalled read(Row row) {
-    return new Recalled(
+  private static RecalledRoll read(Row row) {
+    return new RecalledRoll(
+        row.whole("bottle_id"),
         row.text("roll"),
         row.text("film"),
         row.text("letter"),

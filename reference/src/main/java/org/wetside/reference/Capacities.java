@@ -1,0 +1,49 @@
+package org.wetside.reference;
+
+import java.util.List;
+import java.util.Optional;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.Capacity;
+
+/** How much film baths do, how long fixers fix, and how much may be added at once. */
+public final class Capacities {
+  private static final class Lazy {
+    private static final List<ReferenceRow> ROWS = ReferenceTable.open("baths/capacity").rows();
+  }
+
+  private Capacities() {}
+
+  /** What is on file for such a bottle; the lesser figure where a source gives two. */
+  public static Optional<Capacity> of(BottleLabel label) {
+    return BottleRows.of(Lazy.ROWS, label).stream()
+        .filter(row -> row.text("unit").equals("rolls/L"))
+        .findFirst()
+        .map(
+            row ->
+                new Capacity(
+                    row.text("bath"), row.number("least"), row.standing(), row.citation()));
+  }
+
+  /** How many clearing times a film is fixed. */
+  public static double fixingTimes(boolean tabular) {
+    return row("fixer", tabular ? "fixing time of tabular-grain film" : "fixing time")
+        .number("least");
+  }
+
+  /** The most of a bath's volume that is replenished at once, as a share. */
+  public static double mostAtOnce() {
+    return row("replenished bath", "most in one addition").number("least") / 100;
+  }
+
+  /** Where {@link #mostAtOnce} stands. */
+  public static String mostAtOnceSource() {
+    return row("replenished bath", "most in one addition").citation().toString();
+  }
+
+  private static ReferenceRow row(String bath, String what) {
+    return Lazy.ROWS.stream()
+        .filter(row -> row.text("bath").equals(bath) && row.text("what").equals(what))
+        .findFirst()
+        .orElseThrow();
+  }
+}
