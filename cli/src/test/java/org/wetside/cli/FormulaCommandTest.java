@@ -1,0 +1,79 @@
+package org.wetside.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code wetside formula} and {@code wetside formulas} as they are typed. */
+class FormulaCommandTest {
+  private @TempDir Path home;
+
+  private Typed type(String command, String... words) {
+    List<String> all = new ArrayList<>(List.of("--home", home.toString(), command));
+    all.addAll(List.of(words));
+    return Typed.of(all.toArray(String[]::new));
+  }
+
+  @Test
+  void weighsOutWithBothFactorsAndTheirSources() {
+    Typed said =
+        type(
+            "formula",
+            "D-76",
+            "--make",
+            "700mL",
+            "--have",
+            "sodium sulfite heptahydrate",
+            "--balance",
+            "0.1g");
+    assertThat(said.exitCode()).as(said.err()).isZero();
+    assertThat(said.out())
+        .contains("3. sodium sulfite, heptahydrate: 140.04 g")
+        .contains("× 2.0005, computed, CH-S53", "printed: 2.0, CH-S14, p.330")
+        .contains("dissolve 2 g in water to make 100 mL (2 %), take 70 mL")
+        .contains("mix at least 1000 mL, or weigh on a balance that shows 0.01 g")
+        .contains("Caution: ", "from memory");
+  }
+
+  @Test
+  void aRowPrintedTheWrongWayRoundIsNamedSo() throws IOException {
+    Path lines = home.resolve("lye.txt");
+    Files.writeString(lines, "500 mL water\n10 g potassium hydroxide\n1 L water to make\n");
+    assertThat(type("formulas", "--add", "Lye", "--lines", lines.toString()).exitCode()).isZero();
+    assertThat(type("formula", "lye", "--have", "sodium hydroxide").out())
+        .contains("sodium hydroxide: 7.129 g", "WRONG WAY ROUND", "violently");
+    assertThat(type("formulas").out()).contains("Lye", "your own, from memory");
+    assertThat(type("formulas", "--remove", "lye").exitCode()).isZero();
+    assertThat(type("formula", "lye").err()).contains("there is none of that name");
+  }
+
+  @Test
+  void theCardIsWrittenOnceAndHistoryNever() {
+    Path card = home.resolve("card.pdf");
+    assertThat(type("formula", "F-24", "--make", "500mL", "--pdf", card.toString()).out())
+        .contains("the mixing card of F-24");
+    assertThat(card).isNotEmptyFile();
+    assertThat(type("formula", "F-24", "--pdf", card.toString()).err()).contains("--force");
+    Typed history = type("formula", "ARMY-STOP", "--pdf", home.resolve("no.pdf").toString());
+    assertThat(history.exitCode()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(history.err()).contains("ARMY-STOP", "history");
+    assertThat(home.resolve("no.pdf")).doesNotExist();
+  }
+
+  @Test
+  void whatCannotBeSaysThingValueAndLimit() {
+    assertThat(type("formula", "D-76", "--balance", "0g").err())
+        .contains("balance step \"0 g\" is refused: it must be more than 0 g");
+    assertThat(type("formula", "D-76", "--make", "1mL").err())
+        .contains("volume to make \"1 mL\"", "10 mL to 100 L");
+    assertThat(type("formula", "X-9").exitCode()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(type("formulas", "--add", "A").err()).contains("--lines");
+    assertThat(type("formulas", "--remove", "D-76").err()).contains("on file and stays");
+  }
+}
