@@ -23,5 +23,6 @@ module org.wetside.core {
   exports org.wetside.core.hands;
   exports org.wetside.core.safety;
   exports org.wetside.core.trial;
+  exports org.wetside.core.waste;
   exports org.wetside.core.wash;
 }

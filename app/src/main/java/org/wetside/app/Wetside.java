@@ -62,6 +62,9 @@ import org.wetside.app.times.WithdrawTime;
 import org.wetside.app.trial.FindTests;
 import org.wetside.app.trial.JudgeTest;
 import org.wetside.app.trial.StartTest;
+import org.wetside.app.waste.HandIn;
+import org.wetside.app.waste.KeepJugs;
+import org.wetside.app.waste.PourWaste;
 import org.wetside.core.chemistry.OwnFormula;
 import org.wetside.store.Database;
 import org.wetside.store.OwnFormulas;
@@ -186,6 +189,21 @@ public final class Wetside implements AutoCloseable {
   /** Tests that run, and those that are over. */
   public FindTests findTests() {
     return new FindTests(database());
+  }
+
+  /** The jugs for waste. */
+  public KeepJugs keepJugs() {
+    return new KeepJugs(this::database, clock);
+  }
+
+  /** Pours used chemistry into a jug. */
+  public PourWaste pourWaste() {
+    return new PourWaste(this::database, clock);
+  }
+
+  /** Hands a jug in. */
+  public HandIn handIn() {
+    return new HandIn(this::database, clock);
   }
 
   /** The makers' minima of stock per roll. */

@@ -101,7 +101,8 @@ public final class ChangeBottle {
   }
 
   /** The same inside a transaction that does more. */
-  static void enter(Session session, String letter, String note, BottleEvent what, Clock clock) {
+  public static void enter(
+      Session session, String letter, String note, BottleEvent what, Clock clock) {
     Bottles bottles = new Bottles(session);
     Bottle bottle =
         bottles
