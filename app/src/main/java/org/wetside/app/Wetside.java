@@ -425,13 +425,17 @@ public final class Wetside implements AutoCloseable {
     Database open = database;
     if (open == null) {
       try {
-        open = lock == null ? openedToRead() : Database.open(home.database());
+        open = lock == null ? openedToRead() : openedToWrite();
       } catch (StoreException refused) {
         throw new CannotDoException(String.valueOf(refused.getMessage()), refused);
       }
       database = open;
     }
     return open;
+  }
+
+  private Database openedToWrite() {
+    return Database.open(home.database(), () -> makeBackup().beforeUpdate());
   }
 
   private Database openedToRead() {
@@ -441,7 +445,7 @@ public final class Wetside implements AutoCloseable {
   private Database broughtUpToDate() {
     HomeLock brief = HomeLock.take(home, clock.instant());
     try {
-      Database.open(home.database()).close();
+      openedToWrite().close();
     } finally {
       brief.close();
     }

@@ -30,6 +30,9 @@ final class Commands {
           "drift",
           "cues",
           "sheet",
+          "backup",
+          "restore",
+          "check",
           "completion",
           "version");
 
@@ -44,6 +47,9 @@ final class Commands {
       case "screens" -> new ScreensCommand();
       case "cues" -> new CuesCommand();
       case "sheet" -> new SheetCommand();
+      case "backup" -> new BackupCommand();
+      case "restore" -> new RestoreCommand();
+      case "check" -> new CheckCommand();
       case "processes" -> new ProcessesCommand();
       case "bottles" -> new BottlesCommand();
       case "tanks" -> new TanksCommand();

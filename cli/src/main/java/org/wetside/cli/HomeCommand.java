@@ -62,11 +62,4 @@ abstract class HomeCommand<V> extends ViewCommand<V> {
       return answerHere(wetside);
     }
   }
-
-  private Home home() {
-    if (root == null) {
-      throw new IllegalStateException("a command is run through Main");
-    }
-    return root.home();
-  }
 }

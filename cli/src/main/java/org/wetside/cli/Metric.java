@@ -15,4 +15,8 @@ final class Metric {
   static String degrees(double celsius) {
     return Units.METRIC.words(Temperature.ofCelsius(celsius));
   }
+
+  static String bytes(long bytes) {
+    return bytes / 1000 + " kB";
+  }
 }

@@ -57,6 +57,9 @@ final class Serving {
     closing.add(server::close);
     String address = "http://127.0.0.1:" + server.port();
     wetside.bench().resume();
+    if (!home.isDemo()) {
+      wetside.dailyBackup().begin();
+    }
     wetside.servingAt(address);
     closing.add(() -> ServerAddress.remove(home));
     new ServerAddress(address, token).write(home);

@@ -42,6 +42,10 @@ public final class Training {
           "rolls|--add|135 36 TRI-X 400 @400 \"harbour\"",
           "rolls",
           "loads",
+          "backup|" + READINGS + ".db|--force",
+          "check|" + READINGS + ".db",
+          "restore|" + READINGS + ".db|--force",
+          "check",
           "time|TRI-X 400|D-76|--dilution|stock|--ei|800|--temp|20C",
           "time|TRI-X 400|D-76|--dilution|stock|--ei|400|--temp|30C");
 

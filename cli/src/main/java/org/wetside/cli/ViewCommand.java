@@ -3,6 +3,7 @@ package org.wetside.cli;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.home.Home;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
@@ -30,6 +31,11 @@ abstract class ViewCommand<V> implements Callable<Integer> {
   /** What else is done with the answer, before it is printed; nothing for most. */
   void received(V view) {}
 
+  /** How the command ends once its answer is printed. */
+  int exitCode(V view) {
+    return ExitCode.DONE;
+  }
+
   /** Writes the answer for people. Must not need more than the view record. */
   abstract void print(V view, PrintWriter out);
 
@@ -43,7 +49,7 @@ abstract class ViewCommand<V> implements Callable<Integer> {
     } else {
       print(view, out);
     }
-    return ExitCode.DONE;
+    return exitCode(view);
   }
 
   /** Where answers go. */
@@ -52,5 +58,13 @@ abstract class ViewCommand<V> implements Callable<Integer> {
       throw new IllegalStateException("a command is run through Main");
     }
     return spec.commandLine().getOut();
+  }
+
+  /** The data to work on. */
+  final Home home() {
+    if (root == null) {
+      throw new IllegalStateException("a command is run through Main");
+    }
+    return root.home();
   }
 }

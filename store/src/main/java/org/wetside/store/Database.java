@@ -33,11 +33,22 @@ public final class Database implements AutoCloseable {
    *     cannot be opened
    */
   public static Database open(Path file) {
+    return open(file, () -> {});
+  }
+
+  /**
+   * The same, but with something to be done before the tables of an older database are changed.
+   * When that fails nothing is changed.
+   */
+  public static Database open(Path file, Runnable beforeMigration) {
     try {
       boolean fresh = !Files.exists(file);
       int found = fresh ? Schema.version() : versionOf(file);
       boolean older = found < Schema.version();
       if (older) {
+        if (found > 0) {
+          beforeMigration.run();
+        }
         Migration.run(file, found);
       }
       Connection writer = Connections.toWrite(file);

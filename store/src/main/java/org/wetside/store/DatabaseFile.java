@@ -16,6 +16,9 @@ import java.util.List;
  * Nothing is kept open and nothing in it is changed, but by {@link #bringUpToDate}.
  */
 public final class DatabaseFile {
+  private static final String REFERENCE =
+      "table %1$s, row %2$s: what it refers to in %3$s is not there";
+
   private final Path file;
 
   /**
@@ -57,19 +60,30 @@ public final class DatabaseFile {
     return reading(
         connection -> {
           List<String> faults = new ArrayList<>();
-          for (String line : lines(connection, "PRAGMA integrity_check", "%1$s")) {
-            if (!line.equals("ok")) {
-              faults.add(line);
-            }
-          }
-          faults.addAll(
-              lines(
-                  connection,
-                  "PRAGMA foreign_key_check",
-                  "table %1$s, row %2$s: what it refers to in %3$s is not there"));
-          faults.addAll(Missing.from(connection));
+          look(faults, () -> DatabaseFile.pages(connection));
+          look(faults, () -> lines(connection, "PRAGMA foreign_key_check", REFERENCE));
+          look(faults, () -> Missing.from(connection));
           return faults;
         });
+  }
+
+  private interface Search {
+    List<String> faults() throws SQLException;
+  }
+
+  /** One that cannot be finished has found something too. */
+  private static void look(List<String> faults, Search search) {
+    try {
+      faults.addAll(search.faults());
+    } catch (SQLException broken) {
+      faults.add("cannot be read further: " + broken.getMessage());
+    }
+  }
+
+  private static List<String> pages(Connection connection) throws SQLException {
+    return lines(connection, "PRAGMA integrity_check", "%1$s").stream()
+        .filter(line -> !line.equals("ok"))
+        .toList();
   }
 
   /**
@@ -86,7 +100,7 @@ public final class DatabaseFile {
     landing.write(
         beside -> {
           SqliteWords.doing(() -> vacuum(beside), "writing " + target);
-          List<String> faults = new DatabaseFile(beside).sound();
+          List<String> faults = new DatabaseFile(beside).reading(DatabaseFile::pages);
           if (!faults.isEmpty()) {
             throw new StoreException(
                 "the database " + file + " is damaged, so no copy was kept: " + faults.get(0));
@@ -102,14 +116,6 @@ public final class DatabaseFile {
       copy.setString(1, target.toAbsolutePath().toString());
       copy.execute();
     }
-  }
-
-  private List<String> sound() {
-    return reading(
-        connection ->
-            lines(connection, "PRAGMA integrity_check", "%1$s").stream()
-                .filter(line -> !line.equals("ok"))
-                .toList());
   }
 
   /** How large it is, what has not yet been written back included. */

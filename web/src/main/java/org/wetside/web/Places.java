@@ -14,6 +14,7 @@ import org.wetside.web.formula.BatchApi;
 import org.wetside.web.formula.BatchPages;
 import org.wetside.web.formula.FormulaApi;
 import org.wetside.web.formula.FormulaPages;
+import org.wetside.web.keeping.BackupRoutes;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.negatives.NegativesRoutes;
@@ -61,6 +62,7 @@ final class Places {
         new BottleApi(wetside),
         new EquipmentRoutes(wetside, pages),
         new TankCheckRoutes(wetside, pages),
+        new BackupRoutes(wetside, pages),
         new ProcessApiRoutes(wetside),
         new RinseRoutes(wetside, pages),
         new ProcessPagesRoutes(wetside, pages),

@@ -1,16 +1,17 @@
 package org.wetside.app.keeping;
 
 import java.util.List;
+import org.wetside.store.LedgerCheck;
 import org.wetside.store.Session;
 
-/** Every bottle against its book: the state that is stored is the fold over its lines. */
+/** Every bottle against its ledger, those that left the shelf included. */
 final class BottleBooks {
-  private final Session session;
+  private final LedgerCheck ledgers;
   private final List<Fault> faults;
   private int bottles;
 
   BottleBooks(Session session, List<Fault> faults) {
-    this.session = session;
+    ledgers = new LedgerCheck(session);
     this.faults = faults;
   }
 
@@ -22,6 +23,18 @@ final class BottleBooks {
     Reading.of(
         "bottles",
         faults,
-        () -> bottles += new org.wetside.store.Bottles(session).onShelf().size());
+        () -> {
+          for (long id : ledgers.bottles()) {
+            Reading.of("bottle number " + id, faults, () -> check(id));
+          }
+        });
+  }
+
+  private void check(long id) {
+    bottles++;
+    for (String complaint : ledgers.complaints(id)) {
+      int colon = complaint.indexOf(": ");
+      faults.add(new Fault(complaint.substring(0, colon), complaint.substring(colon + 2)));
+    }
   }
 }

@@ -10,6 +10,7 @@ import org.wetside.app.CannotDoException;
 import org.wetside.app.home.Home;
 import org.wetside.store.Database;
 import org.wetside.store.DatabaseFile;
+import org.wetside.store.Session;
 import org.wetside.store.StoreException;
 
 /**
@@ -71,24 +72,23 @@ public final class CheckData {
     List<Fault> faults = new ArrayList<>();
     new DatabaseFile(file).faults().forEach(line -> faults.add(new Fault("file", line)));
     try (Database database = Database.openToRead(file).orElseThrow()) {
-      return database.read(
-          session -> {
-            RunBooks runs = new RunBooks(session, faults);
-            BottleBooks bottles = new BottleBooks(session, faults);
-            Readable rest = new Readable(session, faults);
-            runs.check();
-            bottles.check();
-            rest.check();
-            return new Findings(
-                file,
-                version,
-                false,
-                runs.runs(),
-                runs.events(),
-                bottles.bottles(),
-                rest.rolls(),
-                faults);
-          });
+      return database.read(session -> read(session, file, version, faults));
+    } catch (StoreException broken) {
+      if (faults.isEmpty()) {
+        throw broken;
+      }
+      return new Findings(file, version, false, 0, 0, 0, 0, faults);
     }
+  }
+
+  private static Findings read(Session session, Path file, int version, List<Fault> faults) {
+    RunBooks runs = new RunBooks(session, faults);
+    BottleBooks bottles = new BottleBooks(session, faults);
+    Readable rest = new Readable(session, faults);
+    runs.check();
+    bottles.check();
+    rest.check();
+    return new Findings(
+        file, version, false, runs.runs(), runs.events(), bottles.bottles(), rest.rolls(), faults);
   }
 }

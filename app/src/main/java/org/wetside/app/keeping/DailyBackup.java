@@ -1,9 +1,9 @@
 package org.wetside.app.keeping;
 
+import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -11,8 +11,10 @@ import org.slf4j.LoggerFactory;
 import org.wetside.app.bench.Alarm;
 
 /**
- * Makes a backup every day while a server runs. One that fails is said on the start page and in the
- * log and tried again within the hour; it never stops anything else.
+ * Makes a backup every day while a server runs, and makes it anew within the hour when something
+ * has changed, so that an evening's work is in it; once more when the server stops. One that fails
+ * is said on the start page and in the log and tried again within the hour; it never stops anything
+ * else.
  */
 public final class DailyBackup implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(DailyBackup.class);
@@ -25,7 +27,8 @@ public final class DailyBackup implements AutoCloseable {
   private final MakeBackup making;
   private final Clock clock;
   private final Alarm alarm;
-  private @Nullable LocalDate settled;
+  private @Nullable FileTime settled;
+  private boolean begun;
   private volatile @Nullable Failed failed;
 
   /**
@@ -49,6 +52,7 @@ public final class DailyBackup implements AutoCloseable {
 
   /** Begins to look, soon and then every hour. */
   public void begin() {
+    begun = true;
     alarm.set(clock.instant().plus(FIRST), this::wake);
   }
 
@@ -57,20 +61,19 @@ public final class DailyBackup implements AutoCloseable {
     alarm.set(clock.instant().plus(AGAIN), this::wake);
   }
 
-  /** Makes today's if it is due. */
-  synchronized void look() {
-    Instant now = clock.instant();
-    LocalDate today = LocalDate.ofInstant(now, clock.getZone());
-    if (today.equals(settled)) {
+  /** Makes today's if something was written since the last look. */
+  public synchronized void look() {
+    FileTime written = making.lastWritten();
+    if (written.equals(settled)) {
       return;
     }
     try {
       making.ofToday().ifPresent(made -> LOG.info("backed up into {}", made.file()));
-      settled = today;
+      settled = written;
       failed = null;
     } catch (RuntimeException refused) {
       // Whatever it was: a run that is under way must not be disturbed by it.
-      failed = new Failed(now, String.valueOf(refused.getMessage()));
+      failed = new Failed(clock.instant(), String.valueOf(refused.getMessage()));
       LOG.warn("today's backup could not be made: {}", refused.getMessage(), refused);
     }
   }
@@ -83,5 +86,8 @@ public final class DailyBackup implements AutoCloseable {
   @Override
   public void close() {
     alarm.close();
+    if (begun) {
+      look();
+    }
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.wetside.app.CannotDoException;
 import org.wetside.app.home.Home;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.store.DatabaseFile;
+import org.wetside.store.Landing;
 import org.wetside.store.StoreException;
 
 /**
@@ -58,40 +60,74 @@ public final class MakeBackup {
 
   /** Writes one into the folder of the home, under the present moment. */
   public KeptBackup byHand() {
+    return keep(KeptBackup.Kind.BY_HAND);
+  }
+
+  /** Keeps what is there before a newer program changes the tables. */
+  public KeptBackup beforeUpdate() {
+    return keep(KeptBackup.Kind.BEFORE_UPDATE);
+  }
+
+  private KeptBackup keep(KeptBackup.Kind kind) {
+    mustHaveData();
     kept.makeFolder();
-    Path file = kept.named(KeptBackup.Kind.BY_HAND, clock.instant());
+    Path file = kept.named(kind, clock.instant());
     copied(file, false);
     return kept.find(String.valueOf(file.getFileName())).orElseThrow();
   }
 
   /**
-   * Makes today's, when there is none and something has changed since the last, and lets those go
-   * that the rotation has no place for.
+   * Makes today's, or makes it anew, when something has changed since the newest daily one; then
+   * lets those go that the rotation has no place for.
    *
-   * @return the one made; empty when none was needed
+   * @return the one made; empty when nothing has changed, or there are no data yet
    */
   public Optional<KeptBackup> ofToday() {
-    LocalDate today = LocalDate.ofInstant(clock.instant(), clock.getZone());
-    if (!Files.exists(home.database()) || kept.days().contains(today)) {
+    if (!Files.exists(home.database())) {
       return Optional.empty();
     }
     kept.makeFolder();
-    List<LocalDate> before = kept.days();
-    Path file = kept.ofDay(today);
-    copied(file, false);
-    if (!before.isEmpty() && isSame(file, kept.ofDay(before.get(0)))) {
-      delete(file);
-      return Optional.empty();
+    Path candidate = kept.folder().resolve("daily.new");
+    copied(candidate, true);
+    try {
+      List<LocalDate> before = kept.days();
+      if (!before.isEmpty() && isSame(candidate, kept.ofDay(before.get(0)))) {
+        return Optional.empty();
+      }
+      Path today = kept.ofDay(LocalDate.ofInstant(clock.instant(), clock.getZone()));
+      new Landing(today).take(candidate);
+      Rotation.over(kept.days()).forEach(day -> delete(kept.ofDay(day)));
+      return kept.find(String.valueOf(today.getFileName()));
+    } catch (StoreException refused) {
+      throw new CannotDoException(String.valueOf(refused.getMessage()), refused);
+    } finally {
+      delete(candidate);
     }
-    Rotation.over(kept.days()).forEach(day -> delete(kept.ofDay(day)));
-    return kept.find(String.valueOf(file.getFileName()));
   }
 
-  private long copied(Path file, boolean force) {
+  /** When the data were last written to; the beginning of time when there are none. */
+  FileTime lastWritten() {
+    FileTime last = FileTime.fromMillis(0);
+    for (Path one : new Path[] {home.database(), Leftovers.log(home.database())}) {
+      try {
+        FileTime at = Files.getLastModifiedTime(one);
+        last = at.compareTo(last) > 0 ? at : last;
+      } catch (IOException notThere) {
+        continue;
+      }
+    }
+    return last;
+  }
+
+  private void mustHaveData() {
     if (!Files.exists(home.database())) {
       throw new CannotDoException(
           "there is nothing to back up: the data folder " + home.folder() + " has no data yet");
     }
+  }
+
+  private long copied(Path file, boolean force) {
+    mustHaveData();
     try {
       new DatabaseFile(home.database()).copyTo(file, force);
       return Files.size(file);
@@ -118,8 +154,7 @@ public final class MakeBackup {
     try {
       Files.deleteIfExists(file);
     } catch (IOException failure) {
-      throw new UncheckedIOException(
-          "the old backup " + file + " cannot be deleted: " + failure, failure);
+      throw new UncheckedIOException(file + " cannot be taken away: " + failure, failure);
     }
   }
 }

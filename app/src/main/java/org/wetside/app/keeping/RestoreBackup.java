@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
-import java.util.List;
 import java.util.Optional;
 import org.wetside.app.CannotDoException;
 import org.wetside.app.home.Home;
@@ -69,10 +68,6 @@ public final class RestoreBackup {
   private Restored put(Path file, boolean data) throws IOException {
     DatabaseFile backup = new DatabaseFile(file);
     int version = backup.version();
-    List<String> faults = backup.faults();
-    if (!faults.isEmpty()) {
-      throw new StoreException(file + " is damaged: " + faults.get(0));
-    }
     Path fresh = home.folder().resolve("wetside.db.restored");
     try {
       Leftovers.remove(fresh);

@@ -35,6 +35,8 @@ final class BusyEvening implements AutoCloseable {
   private static final Map<BathKind, String> BOTTLES =
       Map.of(BathKind.DEVELOPER, "D", BathKind.STOP_BATH, "S", BathKind.FIXER, "F");
 
+  private static final int LONGEST_REST_MS = 15;
+
   final MovedClock clock = new MovedClock("2026-01-14T20:14:00Z");
   final Wetside wetside;
   final Set<String> sent = ConcurrentHashMap.newKeySet();
@@ -117,8 +119,9 @@ final class BusyEvening implements AutoCloseable {
               try {
                 for (int i = 0; !over; i++) {
                   act.once(random, i);
+                  Thread.sleep(random.nextInt(LONGEST_REST_MS));
                 }
-              } catch (RuntimeException | Error broken) {
+              } catch (InterruptedException | RuntimeException | Error broken) {
                 failure.compareAndSet(null, broken);
               }
             },

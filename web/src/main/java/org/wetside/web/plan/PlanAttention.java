@@ -39,6 +39,18 @@ final class PlanAttention {
 
   List<PlanPage.Attention> of(List<LoadLine> lines, List<Roll> waiting) {
     List<PlanPage.Attention> attention = new ArrayList<>();
+    wetside
+        .dailyBackup()
+        .failed()
+        .ifPresent(
+            failed ->
+                attention.add(
+                    new PlanPage.Attention(
+                        "No backup",
+                        true,
+                        "Today's backup could not be made: " + failed.reason(),
+                        "/equipment/backups",
+                        "To the backups")));
     for (LoadLine line : lines) {
       if (!line.done() && line.id() > 0) {
         wetside.listLoads().find(line.id()).ifPresent(load -> addOf(attention, line, load));
