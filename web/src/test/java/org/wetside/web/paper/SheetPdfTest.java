@@ -21,8 +21,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.bath.BottleLabel;
-import org.wetside.core.bath.Strength;
 import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.LoadState;
@@ -32,6 +30,8 @@ import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.source.Standing;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
@@ -107,17 +107,7 @@ class SheetPdfTest {
   private void bottle(String letter, String contents, BathKind bath) {
     try (Database database = Database.open(home.resolve("wetside.db"))) {
       Volume litre = Volume.ofLitres(1);
-      BottleLabel label =
-          new BottleLabel(
-              letter,
-              contents,
-              Strength.WORKING,
-              bath,
-              litre,
-              false,
-              Optional.empty(),
-              Optional.empty(),
-              "");
+      BottleLabel label = BottleLabel.of(letter, contents, BottleRole.WORKING, bath, litre);
       database.inTransaction(
           session -> {
             new Bottles(session).add(label, litre, NOON.instant());
