@@ -20,6 +20,7 @@ import org.wetside.app.drawer.WithdrawRoll;
 import org.wetside.app.equipment.KeepTankChecks;
 import org.wetside.app.equipment.KeepTanks;
 import org.wetside.app.equipment.KeepThermometers;
+import org.wetside.app.equipment.KeepWaters;
 import org.wetside.app.formula.FormulaBook;
 import org.wetside.app.formula.KeepFormula;
 import org.wetside.app.formula.MixBatch;
@@ -31,6 +32,7 @@ import org.wetside.app.keeping.DailyBackup;
 import org.wetside.app.keeping.Findings;
 import org.wetside.app.keeping.KeptBackups;
 import org.wetside.app.keeping.MakeBackup;
+import org.wetside.app.mixing.TemperLoad;
 import org.wetside.app.plan.CheckStock;
 import org.wetside.app.plan.KeepTonight;
 import org.wetside.app.plan.ListLoads;
@@ -239,6 +241,16 @@ public final class Wetside implements AutoCloseable {
   /** The thermometers. */
   public KeepThermometers keepThermometers() {
     return new KeepThermometers(database());
+  }
+
+  /** The waters of the house. */
+  public KeepWaters keepWaters() {
+    return new KeepWaters(this::database);
+  }
+
+  /** Brings the baths of a load to their temperatures. */
+  public TemperLoad temperLoad() {
+    return new TemperLoad(this::database, clock);
   }
 
   /** Finds a development time to believe. */

@@ -18,6 +18,7 @@ final class Commands {
           "bottles",
           "tanks",
           "thermometers",
+          "waters",
           "screens",
           "processes",
           "time",
@@ -53,6 +54,7 @@ final class Commands {
       case "processes" -> new ProcessesCommand();
       case "bottles" -> new BottlesCommand();
       case "tanks" -> new TanksCommand();
+      case "waters" -> new WatersCommand();
       case "thermometers" -> new ThermometersCommand();
       case "completion" -> new CompletionCommand();
       case "time" -> new TimeCommand();

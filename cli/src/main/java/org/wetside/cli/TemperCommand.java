@@ -1,19 +1,27 @@
 package org.wetside.cli;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.Wetside;
 import org.wetside.app.mixing.Temper;
+import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.thermal.TemperingQuestion;
+import org.wetside.web.mixing.BathTemperView;
 import org.wetside.web.mixing.CautionView;
+import org.wetside.web.mixing.TemperLoadQuery;
+import org.wetside.web.mixing.TemperLoadView;
 import org.wetside.web.mixing.TemperQuery;
 import org.wetside.web.mixing.TemperView;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** {@code wetside temper --to 20C --total 1L --cold 9C --hot 50C}. */
-@Command(name = "temper", description = "Say which waters to pour for a volume at a temperature.")
-final class TemperCommand extends ViewCommand<TemperView> {
+/** {@code wetside temper --to 20C --total 1L --cold 9C --hot 50C}, {@code temper --load 3}. */
+@Command(
+    name = "temper",
+    description = "Say which waters to pour for a volume at a temperature, or for a load.")
+final class TemperCommand extends HomeCommand<Object> {
   @Option(names = "--to", paramLabel = "TEMP", description = "temperature wanted, for example 20C")
   @Nullable String to;
 
@@ -44,15 +52,107 @@ final class TemperCommand extends ViewCommand<TemperView> {
       description = "heat capacity and temperature of the vessel, for example 150J/K@15C")
   @Nullable String vessel;
 
+  @Option(
+      names = "--load",
+      paramLabel = "LOAD",
+      description = "all baths of that load at once; waters not said are those kept")
+  @Nullable String load;
+
+  @Option(
+      names = "--room",
+      paramLabel = "TEMP",
+      description = "with --load: what the room and the bottles have")
+  @Nullable String room;
+
+  @Option(
+      names = "--tau",
+      paramLabel = "TIME",
+      description = "with --load: time constant of such a bath as measured, for example 60min")
+  @Nullable String tau;
+
   @Override
-  TemperView answer() {
+  Optional<Object> answerAnywhere() {
+    if (load != null) {
+      refuse(to, "--to", "the temperature is the load's");
+      refuse(total, "--total", "the volume is the load's");
+      refuse(stock, "--stock", "the stock is the load's");
+      refuse(vessel, "--vessel", "only one bath is reckoned with it");
+      return Optional.empty();
+    }
+    refuse(room, "--room", "only with --load");
+    refuse(tau, "--tau", "only with --load");
     TemperingQuestion question =
         new TemperQuery(to, total, cold, hot, ice, stock, vessel).question();
-    return TemperView.of(question, new Temper().answer(question), Units.METRIC);
+    return Optional.of(TemperView.of(question, new Temper().answer(question), Units.METRIC));
+  }
+
+  private static void refuse(@Nullable String given, String option, String why) {
+    if (given != null) {
+      throw new BadValueException(option, given, why);
+    }
   }
 
   @Override
-  void print(TemperView view, PrintWriter out) {
+  Object answerHere(Wetside wetside) {
+    return TemperLoadView.of(
+        wetside.temperLoad().of(number(), new TemperLoadQuery(cold, hot, ice, room, tau).wish()),
+        Units.METRIC);
+  }
+
+  @Override
+  Optional<Object> answerThere(ServerCall server) {
+    return server.ask(request(), TemperLoadView.class).map(view -> view);
+  }
+
+  @Override
+  ServerRequest request() {
+    return ServerRequest.get("/api/loads/" + number() + "/temper")
+        .with("cold", cold)
+        .with("hot", hot)
+        .with("ice", ice)
+        .with("room", room)
+        .with("tau", tau);
+  }
+
+  @Override
+  Class<Object> view() {
+    return Object.class;
+  }
+
+  private long number() {
+    String text = String.valueOf(load).strip();
+    try {
+      return Long.parseLong(text);
+    } catch (NumberFormatException notOne) {
+      throw new BadValueException("load", text, "a whole number, for example 3");
+    }
+  }
+
+  @Override
+  void print(Object view, PrintWriter out) {
+    if (view instanceof TemperLoadView all) {
+      printAll(all, out);
+    } else {
+      printOne((TemperView) view, out);
+    }
+  }
+
+  private static void printAll(TemperLoadView all, PrintWriter out) {
+    int number = 1;
+    for (BathTemperView bath : all.baths()) {
+      out.println(number++ + ". " + bath.name() + ": " + bath.text());
+      if (!bath.forecast().isEmpty()) {
+        out.println("   " + bath.forecast());
+      }
+    }
+    if (!all.alternative().isEmpty()) {
+      out.println(all.alternative());
+    }
+    all.cautions().forEach(caution -> out.println("Caution: " + caution.text()));
+    all.notes().forEach(note -> out.println("Note: " + note));
+  }
+
+  private static void printOne(TemperView view, PrintWriter out) {
     out.println(Metric.volume(view.totalMl()) + " at " + Metric.degrees(view.targetC()));
     for (TemperView.PourView part : view.pour()) {
       out.printf(

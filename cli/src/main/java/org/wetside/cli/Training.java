@@ -33,6 +33,7 @@ public final class Training {
           "bottles",
           "tanks",
           "thermometers",
+          "waters",
           "screens",
           "rolls",
           "loads",

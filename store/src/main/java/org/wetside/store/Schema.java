@@ -29,6 +29,7 @@ final class Schema {
           "V8__dose.sql",
           "V9__ledger.sql",
           "V10__formula.sql",
+          "V11__water.sql",
           "V12__waste.sql",
           "V13__test.sql");
 

@@ -10,6 +10,7 @@ import org.wetside.web.equipment.EquipmentRoutes;
 import org.wetside.web.equipment.TankApi;
 import org.wetside.web.equipment.TankCheckRoutes;
 import org.wetside.web.equipment.ThermometerApi;
+import org.wetside.web.equipment.WaterRoutes;
 import org.wetside.web.formula.BatchApi;
 import org.wetside.web.formula.BatchPages;
 import org.wetside.web.formula.FormulaApi;
@@ -17,6 +18,7 @@ import org.wetside.web.formula.FormulaPages;
 import org.wetside.web.keeping.BackupRoutes;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
+import org.wetside.web.mixing.TemperLoadRoutes;
 import org.wetside.web.negatives.NegativesRoutes;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.ThemeRoutes;
@@ -53,6 +55,7 @@ final class Places {
         new LoadApiRoutes(wetside),
         new LoadRinseRoutes(wetside, pages),
         new MixRoutes(wetside, pages),
+        new TemperLoadRoutes(wetside, pages),
         new BatchPages(wetside, pages),
         new FormulaPages(wetside, pages),
         new FormulaApi(wetside),
@@ -63,6 +66,7 @@ final class Places {
         new EquipmentRoutes(wetside, pages),
         new TankCheckRoutes(wetside, pages),
         new BackupRoutes(wetside, pages),
+        new WaterRoutes(wetside, pages),
         new ProcessApiRoutes(wetside),
         new RinseRoutes(wetside, pages),
         new ProcessPagesRoutes(wetside, pages),

@@ -57,6 +57,7 @@ class EveryPageTest {
         "/shelf/formulas/batches/1",
         "/negatives",
         "/equipment",
+        "/equipment/waters",
         "/screens",
         "/processes",
         "/processes/small-tank",

@@ -1,5 +1,6 @@
 /**
- * Mixing and temperature over HTTP: {@code /api/mix}, {@code /api/temper}, {@code /api/drift}.
+ * Mixing and temperature over HTTP: {@code /api/mix}, {@code /api/temper}, {@code /api/drift}, and
+ * all baths of a load at once ({@code /loads/{load}/temper}).
  *
  * <p>Enters: what was typed, as text. Leaves: view records that the command line prints too. Open
  * {@link org.wetside.web.mixing.MixingRoutes} first.
