@@ -97,6 +97,11 @@ public final class Cautions {
     return found;
   }
 
+  /** What must never meet a bath of that kind; may be empty. */
+  public List<Caution> ofMixturesWith(BathKind kind) {
+    return withMixtures(List.of(), kind);
+  }
+
   private List<Caution> withMixtures(List<Caution> first, BathKind kind) {
     Set<Caution> all = new LinkedHashSet<>(first);
     for (ReferenceRow row : hazards) {

@@ -39,6 +39,9 @@ import org.wetside.web.times.TimesRoutes;
 import org.wetside.web.track.TrackRoutes;
 import org.wetside.web.voice.VoiceRoutes;
 import org.wetside.web.wash.WashRoutes;
+import org.wetside.web.waste.WasteApi;
+import org.wetside.web.waste.WastePages;
+import org.wetside.web.waste.WastePapers;
 
 /** Every place with its routes, one line each, in the order of the evening. */
 final class Places {
@@ -61,6 +64,9 @@ final class Places {
         new FormulaApi(wetside),
         new BatchApi(wetside),
         new WashRoutes(wetside, pages),
+        new WasteApi(wetside),
+        new WastePages(wetside, pages),
+        new WastePapers(wetside),
         new ShelfRoutes(wetside, pages),
         new BottleApi(wetside),
         new EquipmentRoutes(wetside, pages),

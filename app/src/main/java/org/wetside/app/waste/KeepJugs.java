@@ -41,6 +41,11 @@ public final class KeepJugs {
     return database.get().<FilledJug>read(session -> in(session, name));
   }
 
+  /** What in it nothing is on file about, so that no combination with it can be judged. */
+  public List<String> unknownIn(FilledJug jug) {
+    return new WasteMaterials().unknownIn(jug);
+  }
+
   /**
    * Puts an empty jug there.
    *

@@ -2,7 +2,6 @@ package org.wetside.app.waste;
 
 import java.time.Clock;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -171,12 +170,6 @@ public final class PourWaste {
     jug.requireTakes(poured.spoken(), poured.bath(), poured.volume());
     new WasteBook(session).pour(jug.jug(), poured);
     FilledJug after = KeepJugs.in(session, name);
-    List<String> unknown = new ArrayList<>();
-    for (Poured one : after.inside()) {
-      if (!materials.of(one).known() && !unknown.contains(one.contents())) {
-        unknown.add(one.contents());
-      }
-    }
-    return new Outcome(after, unknown);
+    return new Outcome(after, materials.unknownIn(after));
   }
 }
