@@ -16,6 +16,7 @@ final class Commands {
           "rolls",
           "loads",
           "bottles",
+          "waste",
           "tanks",
           "thermometers",
           "waters",
@@ -52,6 +53,7 @@ final class Commands {
       case "restore" -> new RestoreCommand();
       case "check" -> new CheckCommand();
       case "processes" -> new ProcessesCommand();
+      case "waste" -> new WasteCommand();
       case "bottles" -> new BottlesCommand();
       case "tanks" -> new TanksCommand();
       case "waters" -> new WatersCommand();

@@ -31,6 +31,7 @@ public final class Training {
           "cues|small-tank|--development|9:00",
           "processes|--show|small-tank",
           "bottles",
+          "waste",
           "tanks",
           "thermometers",
           "waters",

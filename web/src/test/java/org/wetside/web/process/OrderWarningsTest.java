@@ -37,7 +37,7 @@ class OrderWarningsTest {
 
   private void put(String letter, String contents, String bath) {
     String body =
-        "{\"letter\":\"%s\",\"contents\":\"%s\",\"strength\":\"working\",\"bath\":\"%s\",\"fullMl\":1000}";
+        "{\"letter\":\"%s\",\"contents\":\"%s\",\"role\":\"working\",\"bath\":\"%s\",\"fullMl\":1000}";
     assertThat(server.postJson("/api/bottles", body.formatted(letter, contents, bath)).statusCode())
         .isEqualTo(201);
   }
