@@ -32,6 +32,7 @@ final class Commands {
           "drift",
           "cues",
           "sheet",
+          "label",
           "backup",
           "restore",
           "check",
@@ -49,6 +50,7 @@ final class Commands {
       case "screens" -> new ScreensCommand();
       case "cues" -> new CuesCommand();
       case "sheet" -> new SheetCommand();
+      case "label" -> new LabelCommand();
       case "backup" -> new BackupCommand();
       case "restore" -> new RestoreCommand();
       case "check" -> new CheckCommand();

@@ -19,7 +19,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "sheet", description = "Print the run sheet of a load, or write it as a PDF.")
 final class SheetCommand extends HomeCommand<SheetView> {
   /** Where the program will be found when it is started without another port. */
-  private static final String USUAL_ADDRESS = "http://localhost:7373";
+  static final String USUAL_ADDRESS = "http://localhost:7373";
 
   @Parameters(paramLabel = "LOAD", description = "number of a load")
   @Nullable String load;

@@ -17,6 +17,7 @@ import org.wetside.web.pairing.OwnAddresses;
 import org.wetside.web.pairing.PairRoutes;
 import org.wetside.web.pairing.ScreensApi;
 import org.wetside.web.pairing.ScreensRoutes;
+import org.wetside.web.paper.LabelRoutes;
 import org.wetside.web.paper.SheetRoutes;
 
 /** Where the server listens: plain, and beside it encrypted when that was asked for. */
@@ -55,7 +56,8 @@ final class Connections implements AutoCloseable {
         new ScreensRoutes(wetside, pages, door),
         new ScreensApi(wetside, door),
         new CertificateRoutes(wetside, pages, door, encryption),
-        new SheetRoutes(wetside, door));
+        new SheetRoutes(wetside, door),
+        new LabelRoutes(wetside, door));
   }
 
   void configure(JettyConfig jetty) {

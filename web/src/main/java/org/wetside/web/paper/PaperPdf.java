@@ -2,6 +2,7 @@ package org.wetside.web.paper;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
 import com.openhtmltopdf.util.XRLog;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -13,7 +14,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 
-/** Any paper: a template and its model in, a PDF in the faces of the program out. */
+/**
+ * Any paper: a template and its model in, a PDF in the faces of the program out. Codes and hatches
+ * are drawn where the template has an object for them ({@link PaperDrawings}).
+ */
 public final class PaperPdf {
   private static final int REGULAR = 400;
   private static final int BOLD = 700;
@@ -32,7 +36,9 @@ public final class PaperPdf {
   public static byte[] of(String template, Object model) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
-      builder(template, model).toStream(bytes).run();
+      DefaultObjectDrawerFactory drawers = new DefaultObjectDrawerFactory();
+      drawers.registerDrawer(PaperDrawings.TYPE, new PaperDrawings());
+      builder(template, model).useObjectDrawerFactory(drawers).toStream(bytes).run();
     } catch (IOException broken) {
       throw new UncheckedIOException("the paper cannot be written", broken);
     }

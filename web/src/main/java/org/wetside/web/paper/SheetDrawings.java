@@ -1,26 +1,17 @@
 package org.wetside.web.paper;
 
-import com.openhtmltopdf.extend.FSObjectDrawer;
-import com.openhtmltopdf.extend.OutputDevice;
-import com.openhtmltopdf.render.RenderingContext;
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
-import org.wetside.web.pairing.QrDrawing;
 
 /** What is drawn on the run sheet: the code, the strip, the tank and the hatches of the baths. */
-final class SheetDrawings implements FSObjectDrawer {
+final class SheetDrawings extends PaperDrawings {
   /** Media type of the elements it draws; {@code data-what} says which. */
   static final String TYPE = "wetside/drawing";
 
-  private static final double PIXELS_PER_POINT = 96 / 72.0;
   private static final double POINTS_PER_MM = 72 / 25.4;
   private static final double TAPE_TOP_MM = 2.2;
   private static final double TAPE_BASE_MM = 8.4;
@@ -36,50 +27,14 @@ final class SheetDrawings implements FSObjectDrawer {
   }
 
   @Override
-  public @Nullable Map<Shape, String> drawObject(
-      Element element,
-      double x,
-      double y,
-      double width,
-      double height,
-      OutputDevice device,
-      RenderingContext context,
-      int dotsPerPixel) {
-    double wide = width / dotsPerPixel;
-    double tall = height / dotsPerPixel;
-    device.drawWithGraphics(
-        (float) x,
-        (float) y,
-        (float) wide,
-        (float) tall,
-        on -> {
-          on.scale(PIXELS_PER_POINT, PIXELS_PER_POINT);
-          on.setColor(Color.BLACK);
-          draw(element, on, wide / PIXELS_PER_POINT, tall / PIXELS_PER_POINT);
-        });
-    return null;
-  }
-
-  private void draw(Element element, Graphics2D on, double width, double height) {
+  void draw(Element element, Graphics2D on, double width, double height) {
     String what = element.getAttribute("data-what");
     switch (what) {
-      case "code" -> code(on, width);
+      case "code" -> code(on, sheet.address(), width);
       case "tape" -> tape(on);
       case "tank" -> tank(on, width, height);
-      default ->
-          PaperHatch.named(what).fill(on, new Rectangle2D.Double(0.5, 0.5, width - 1, height - 1));
+      default -> super.draw(element, on, width, height);
     }
-  }
-
-  /** One path, so that no hair of white is left between two modules. */
-  private void code(Graphics2D on, double width) {
-    QrDrawing code = QrDrawing.of(sheet.address());
-    double module = width / code.size();
-    Path2D all = new Path2D.Double();
-    for (QrDrawing.Module one : code.dark()) {
-      all.append(new Rectangle2D.Double(one.x() * module, one.y() * module, module, module), false);
-    }
-    on.fill(all);
   }
 
   private void tape(Graphics2D on) {

@@ -3,7 +3,6 @@ package org.wetside.web.paper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import java.util.List;
 import java.util.function.BiFunction;
 import org.wetside.app.Wetside;
 import org.wetside.core.quantity.BadValueException;
@@ -78,11 +77,8 @@ public final class SheetRoutes implements Routes {
     return reading().ofLoad(number("load", ctx), wish);
   }
 
-  /** A phone can only follow an address of the network; this machine alone needs none. */
   private ReadSheet reading() {
-    List<String> others = door.reach().isLan() ? door.addresses() : List.of();
-    return new ReadSheet(
-        wetside, others.isEmpty() ? "http://localhost:" + door.port().getAsInt() : others.get(0));
+    return new ReadSheet(wetside, ServerAddressOnPaper.of(door));
   }
 
   private static long number(String thing, Context ctx) {

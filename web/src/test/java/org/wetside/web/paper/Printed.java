@@ -42,12 +42,26 @@ record Printed(
   }
 
   String code() throws ReaderException {
-    int[] pixels = pixels();
+    return code(firstPage);
+  }
+
+  /** The code in that part of the first page. */
+  String code(double leftMm, double topMm, double wideMm, double tallMm) throws ReaderException {
+    BufferedImage part =
+        firstPage.getSubimage(dots(leftMm), dots(topMm), dots(wideMm), dots(tallMm));
+    return code(part);
+  }
+
+  private static int dots(double millimetres) {
+    return (int) Math.round(millimetres * DPI / 25.4);
+  }
+
+  private static String code(BufferedImage image) throws ReaderException {
+    int wide = image.getWidth();
+    int tall = image.getHeight();
+    int[] pixels = image.getRGB(0, 0, wide, tall, null, 0, wide);
     return new QRCodeReader()
-        .decode(
-            new BinaryBitmap(
-                new HybridBinarizer(
-                    new RGBLuminanceSource(firstPage.getWidth(), firstPage.getHeight(), pixels))))
+        .decode(new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(wide, tall, pixels))))
         .getText();
   }
 
