@@ -27,6 +27,7 @@ final class Commands {
           "mix",
           "formula",
           "formulas",
+          "batches",
           "temper",
           "wash",
           "drift",
@@ -65,6 +66,7 @@ final class Commands {
       case "times" -> new TimesCommand();
       case "mix" -> new MixCommand();
       case "formula" -> new FormulaCommand();
+      case "batches" -> new BatchesCommand();
       case "formulas" -> new FormulasCommand();
       case "temper" -> new TemperCommand();
       case "wash" -> new WashCommand();

@@ -25,6 +25,7 @@ public final class Training {
           "mix|1:31|--total|256mL",
           "formula|D-76|--make|700mL|--have|sodium sulfite heptahydrate|--balance|0.1g",
           "formulas",
+          "batches",
           "temper|--to|20C|--total|1L|--cold|15C|--hot|50C",
           "wash|--method|fills|--volume|500mL|--fills|6|--dwell|20s|--start|60g/L",
           "drift|--readings|" + READINGS + "|--room|15C",

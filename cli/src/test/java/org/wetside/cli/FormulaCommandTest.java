@@ -54,6 +54,20 @@ class FormulaCommandTest {
   }
 
   @Test
+  void aBatchIsMixedByCommands() {
+    assertThat(type("batches").out()).contains("Nothing was mixed");
+    assertThat(type("batches", "--begin", "SB-8", "--make", "500mL").out())
+        .contains("1  SB-8  500 mL", "[ ] 2. citric acid: 7.5 g");
+    type("batches", "1", "--done", "1", "--amount", "375mL");
+    assertThat(type("batches", "1", "--done", "2", "--amount", "7.6g").out())
+        .contains("[x] 2. citric acid: 7.5 g, really 7.6 g (+1.3 %)");
+    assertThat(type("batches", "1", "--undone", "2").out()).contains("[ ] 2. citric acid");
+    assertThat(type("batches", "1", "--bottle", "S").err()).contains("not mixed yet");
+    assertThat(type("batches", "1", "--done", "2").err()).contains("--amount");
+    assertThat(type("batches", "7").exitCode()).isEqualTo(ExitCode.WRONG_INPUT);
+  }
+
+  @Test
   void theCardIsWrittenOnceAndHistoryNever() {
     Path card = home.resolve("card.pdf");
     assertThat(type("formula", "F-24", "--make", "500mL", "--pdf", card.toString()).out())

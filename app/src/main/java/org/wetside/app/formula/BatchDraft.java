@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.wetside.core.chemistry.Batch;
+import org.wetside.core.chemistry.FormulaStep;
 import org.wetside.core.chemistry.MixingPlan;
 import org.wetside.core.chemistry.PlannedStep;
+import org.wetside.core.chemistry.Substance;
 import org.wetside.core.chemistry.Weighing;
 
 /** A plan as the steps that somebody ticks off. */
@@ -40,12 +42,39 @@ final class BatchDraft {
             .map(Weighing.AsSolution.class::cast);
     return new Batch.Step(
         position,
-        step.name() + solution.map(one -> HowTo.solution(one.percent())).orElse(""),
+        name(step) + solution.map(one -> HowTo.solution(one.percent())).orElse(""),
         solution.isPresent() ? Optional.empty() : step.mass(),
         solution.map(Weighing.AsSolution::take).or(step::volume),
-        HowTo.of(step),
+        how(step),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** Water says how warm it is to be, so that the batch knows it when the plan is gone. */
+  private static String name(PlannedStep step) {
+    boolean water = step.step().kind() == FormulaStep.Kind.WATER;
+    return water && step.water().isPresent()
+        ? "water at " + HowTo.celsius(step.water().get())
+        : step.name();
+  }
+
+  private static String how(PlannedStep step) {
+    String how = HowTo.of(step);
+    String dissolving =
+        step.substance()
+            .map(Substance::form)
+            .filter(form -> !form.advice().isEmpty())
+            .map(
+                form ->
+                    form.water().map(one -> "into water of " + HowTo.celsius(one) + "; ").orElse("")
+                        + form.advice()
+                        + " ("
+                        + form.standing().word()
+                        + ", "
+                        + form.citation()
+                        + ")")
+            .orElse("");
+    return how.isEmpty() || dissolving.isEmpty() ? how + dissolving : how + "; " + dissolving;
   }
 }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.wetside.core.chemistry.Measures;
 import org.wetside.core.chemistry.PlannedStep;
 import org.wetside.core.chemistry.Weighing;
+import org.wetside.core.quantity.TemperatureRange;
 
 /** How a step is done, in words: what to weigh, what to make instead, which measure to take. */
 public final class HowTo {
@@ -58,6 +59,13 @@ public final class HowTo {
         + " mL (±"
         + percent(reading.errorPercent())
         + ")";
+  }
+
+  /** A temperature or a band as {@code 50-52 °C}, which a step's words are read back from. */
+  static String celsius(TemperatureRange band) {
+    String low = number(band.low().celsius(), 1);
+    String high = number(band.high().celsius(), 1);
+    return (low.equals(high) ? low : low + "-" + high) + " °C";
   }
 
   /** Grams as a balance shows them. */

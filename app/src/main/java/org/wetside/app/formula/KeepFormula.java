@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.core.chemistry.Formula;
+import org.wetside.core.chemistry.FormulaLine;
 import org.wetside.core.chemistry.OwnFormula;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.reference.Formulas;
@@ -29,7 +30,8 @@ public final class KeepFormula {
   /**
    * Keeps one, in place of the user's own of the same short name.
    *
-   * @throws BadValueException when that name stands for one on file, or it makes no volume
+   * @throws BadValueException when that name stands for one on file, it makes no volume, or things
+   *     would meet that must not
    */
   public Formula keep(OwnFormula formula) {
     if (RESERVED.contains(Formulas.plain(formula.code()))) {
@@ -49,6 +51,7 @@ public final class KeepFormula {
           formula.code(),
           refusal.get() + "; end with a line such as 1000 mL water to make");
     }
+    SafeOrder.require(formula.lines().stream().map(FormulaLine::ingredient).toList());
     database
         .get()
         .change(

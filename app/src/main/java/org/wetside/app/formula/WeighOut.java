@@ -22,7 +22,8 @@ public final class WeighOut {
   /** The step of a pocket balance, taken where none is said. Common practice. */
   public static final Balance USUAL_BALANCE = new Balance(Mass.ofGrams(0.1));
 
-  private static final double SCALDING_CELSIUS = 50;
+  /** Water above this many °C scalds; common practice. */
+  public static final double SCALDING_CELSIUS = 50;
 
   private final FormulaBook book;
 
@@ -77,7 +78,7 @@ public final class WeighOut {
    * The answer.
    *
    * @throws org.wetside.core.quantity.BadValueException when the formula or a substance is not
-   *     known, or it cannot be mixed so
+   *     known, it cannot be mixed so, or things would meet that must not
    */
   public Answer answer(Question question) {
     Formula formula = book.require(question.formula());
@@ -104,6 +105,7 @@ public final class WeighOut {
             chemicals.exchanges(),
             balance,
             question.measures().orElseGet(Chemicals::usualMeasures));
+    SafeOrder.require(plan.steps().stream().map(PlannedStep::name).toList());
     return new Answer(
         formula,
         Optional.of(plan),

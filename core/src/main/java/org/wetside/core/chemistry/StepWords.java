@@ -11,7 +11,7 @@ public final class StepWords {
 
   /** Water to make up, water to begin with, or something else. */
   public static FormulaStep.Kind kind(String ingredient) {
-    String words = ' ' + ingredient.toLowerCase(Locale.ROOT) + ' ';
+    String words = ' ' + ingredient.toLowerCase(Locale.ROOT).replace(',', ' ') + ' ';
     if (!words.contains(" water ")) {
       return FormulaStep.Kind.INGREDIENT;
     }

@@ -18,7 +18,8 @@ public record BatchBody(
     @Nullable String have,
     @Nullable String balance,
     @Nullable String measures) {
-  FormulaQuery query() {
+  /** The same as a query. */
+  public FormulaQuery query() {
     return new FormulaQuery(make, have, balance, measures);
   }
 }

@@ -84,7 +84,7 @@ class FormulaPagesTest {
     assertThat(begun.headers().firstValue("Location").orElseThrow())
         .endsWith("/shelf/formulas/batches/1");
     assertThat(server.get("/shelf/formulas/batches/1").body())
-        .contains("Step 1 of 6: <b>750 mL</b> water");
+        .contains("Step 1 of 6: <b>750 mL</b> water at 52 °C", "scalds");
     assertThat(done(1, "750").statusCode()).isEqualTo(303);
     assertThat(done(2, "").statusCode()).isEqualTo(422);
     HttpResponse<String> slip = done(2, "210");
@@ -137,6 +137,17 @@ class FormulaPagesTest {
     assertThat(server.postForm("/shelf/formulas/Pan/remove", "").statusCode()).isEqualTo(303);
     assertThat(server.get("/shelf/formulas/Pan").statusCode()).isEqualTo(404);
     assertThat(batch().formula()).isEqualTo("Pan");
+  }
+
+  @Test
+  void whatMustNotMeetIsNeitherKeptNorMixed() {
+    HttpResponse<String> refused =
+        server.postForm(
+            "/shelf/formulas/new",
+            OWN.replace("1+L+water", "48+mL+acetic+acid+28%25%0D%0A1+L+water"));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("sulfur dioxide", "CH-S50", "value=\"Pan\"");
+    assertThat(server.get("/shelf/formulas/Pan").statusCode()).isEqualTo(404);
   }
 
   @Test
