@@ -1,7 +1,7 @@
 package org.wetside.core.chemistry;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +10,8 @@ import org.wetside.core.quantity.BadValueException;
 
 /** What is at hand, matched with the ingredients it stands in for. */
 final class Cupboard {
-  private final Map<FormulaStep, Exchange.Allowed> exchanges = new IdentityHashMap<>();
+  /** By the place of the step. */
+  private final Map<Integer, Exchange.Allowed> exchanges = new HashMap<>();
 
   /**
    * @throws BadValueException naming what stands in for nothing, or must not
@@ -39,7 +40,7 @@ final class Cupboard {
           used = true;
         }
         if (exchange instanceof Exchange.Allowed allowed) {
-          exchanges.put(step, allowed);
+          exchanges.put(step.order(), allowed);
         } else if (exchange instanceof Exchange.Refused no) {
           refused = no.reason() + " (" + no.printed().citation() + ")";
         }
@@ -52,7 +53,7 @@ final class Cupboard {
   }
 
   Optional<Exchange.Allowed> exchange(FormulaStep step) {
-    return Optional.ofNullable(exchanges.get(step));
+    return Optional.ofNullable(exchanges.get(step.order()));
   }
 
   private static String takes(Formula formula) {
