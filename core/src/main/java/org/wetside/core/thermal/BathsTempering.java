@@ -25,7 +25,7 @@ import org.wetside.core.quantity.Volume;
  */
 public record BathsTempering(
     List<WaterAtHand> waters, Temperature room, Optional<Duration> timeConstant) {
-  /** So much water around a bottle for each part in it (common practice, from memory). */
+  /** So much water around a bottle for each part in it (from memory). */
   public static final double WATER_AROUND = 2;
 
   public BathsTempering {

@@ -59,6 +59,14 @@ public record BathTemperView(
     String text,
     String forecast) {
 
+  /** How much of the water of that name one fill of it takes, in millilitres. */
+  double pouredOf(String water) {
+    return pour.stream()
+        .filter(part -> part.name().equals(water))
+        .mapToDouble(TemperView.PourView::volumeMl)
+        .sum();
+  }
+
   /** The view of one bath, its sentences in those units. */
   static BathTemperView of(BathTempered one, @Nullable Double timeConstantMinutes, Units units) {
     BathWanted bath = one.bath();

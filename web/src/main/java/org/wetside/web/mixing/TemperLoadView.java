@@ -45,23 +45,28 @@ public record TemperLoadView(
    *
    * @param name as it is called at the sink
    * @param temperatureC what it has
+   * @param neededMl for all baths and fills together, the water around bottles included
    */
-  public record WaterLine(String name, double temperatureC) {
-    static WaterLine of(WaterAtHand water) {
-      return new WaterLine(water.name(), water.temperature().celsius());
+  public record WaterLine(String name, double temperatureC, double neededMl) {
+    static WaterLine of(WaterAtHand water, List<BathTemperView> baths) {
+      double needed =
+          baths.stream().mapToDouble(bath -> bath.fills() * bath.pouredOf(water.name())).sum();
+      return new WaterLine(water.name(), water.temperature().celsius(), needed);
     }
   }
 
   /** The view of an answer, its sentences in those units. */
   public static TemperLoadView of(LoadTempered answer, Units units) {
     Double tau = answer.timeConstant().map(time -> TimeSpan.toSeconds(time) / 60).orElse(null);
+    List<BathTemperView> baths =
+        answer.baths().stream().map(bath -> BathTemperView.of(bath, tau, units)).toList();
     return new TemperLoadView(
         answer.load().id(),
         answer.load().recipe().temperature().celsius(),
         answer.room().celsius(),
         tau,
-        answer.waters().stream().map(WaterLine::of).toList(),
-        answer.baths().stream().map(bath -> BathTemperView.of(bath, tau, units)).toList(),
+        answer.waters().stream().map(water -> WaterLine.of(water, baths)).toList(),
+        baths,
         answer.alternative().map(there -> alternative(there, units)).orElse(""),
         answer.alternative().map(there -> there.temperature().celsius()).orElse(null),
         answer
@@ -107,7 +112,7 @@ public record TemperLoadView(
       notes.add(
           "Around a bottle stands "
               + Math.round(BathsTempering.WATER_AROUND)
-              + " times its volume of water (common practice); that nothing is lost to the room is a"
+              + " times its volume of water (from memory); that nothing is lost to the room is a"
               + " first estimate: read the bath itself.");
     }
     return List.copyOf(notes);
