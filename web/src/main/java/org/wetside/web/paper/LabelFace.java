@@ -31,11 +31,14 @@ public record LabelFace(
     int left) {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.UK);
 
-  /** What four lines of the smallest face on a label take. */
-  private static final int ROOM_FOR_CAUTIONS = 330;
+  /** Lines for cautions under the band. */
+  private static final int LINES = 7;
 
-  /** So much of it is needed for a source, and for saying that there are more. */
-  private static final int SOURCE = 22;
+  /** So many characters go into one of them. */
+  private static final int LINE = 58;
+
+  /** So many are taken by a source. */
+  private static final int SOURCE = 20;
 
   private static final int LONG_NAME = 18;
   private static final int VERY_LONG_NAME = 34;
@@ -46,15 +49,7 @@ public record LabelFace(
   }
 
   static LabelFace of(LabelView label, Units units) {
-    List<CautionView> shown = new ArrayList<>();
-    int room = ROOM_FOR_CAUTIONS;
-    for (CautionView caution : label.cautions()) {
-      room -= caution.text().length() + SOURCE;
-      if (room < 0 && !shown.isEmpty()) {
-        break;
-      }
-      shown.add(caution);
-    }
+    List<CautionView> shown = fitting(label.cautions());
     return new LabelFace(
         label,
         String.join(" ", label.role(), label.dilution()).strip()
@@ -65,6 +60,24 @@ public record LabelFace(
         more(label),
         shown,
         label.cautions().size() - shown.size());
+  }
+
+  /** All when they fit; else the first of them, and a line that says how many more there are. */
+  private static List<CautionView> fitting(List<CautionView> all) {
+    List<CautionView> shown = new ArrayList<>();
+    int room = all.stream().mapToInt(LabelFace::lines).sum() <= LINES ? LINES : LINES - 1;
+    for (CautionView caution : all) {
+      room -= lines(caution);
+      if (room < 0 && !shown.isEmpty()) {
+        break;
+      }
+      shown.add(caution);
+    }
+    return shown;
+  }
+
+  private static int lines(CautionView caution) {
+    return (caution.text().length() + SOURCE + LINE - 1) / LINE;
   }
 
   private static String day(@Nullable String day) {

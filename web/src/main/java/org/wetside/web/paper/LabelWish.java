@@ -25,7 +25,7 @@ public record LabelWish(@Nullable String bottles, @Nullable String paper) {
     if (bottles == null || bottles.isBlank()) {
       found.addAll(wetside.listBottles().all());
     } else {
-      for (String letter : bottles.strip().split("[\\s,]+")) {
+      for (String letter : bottles.strip().split("[\\s,]+", -1)) {
         found.add(
             wetside
                 .listBottles()
