@@ -48,9 +48,13 @@ import org.wetside.app.screens.Invitations;
 import org.wetside.app.screens.PairScreen;
 import org.wetside.app.screens.RemoveScreen;
 import org.wetside.app.shelf.AddBottle;
+import org.wetside.app.shelf.CareForBath;
 import org.wetside.app.shelf.ChangeBottle;
+import org.wetside.app.shelf.JudgeBottles;
 import org.wetside.app.shelf.KeepMinimum;
 import org.wetside.app.shelf.ListBottles;
+import org.wetside.app.shelf.ReadRecall;
+import org.wetside.app.shelf.TurnFixers;
 import org.wetside.app.sound.MakeTrack;
 import org.wetside.app.times.AddTime;
 import org.wetside.app.times.AskRate;
@@ -206,6 +210,26 @@ public final class Wetside implements AutoCloseable {
   /** Hands a jug in. */
   public HandIn handIn() {
     return new HandIn(this::database, clock);
+  }
+
+  /** Whether to use each bottle, why, and what it can still do. */
+  public JudgeBottles judgeBottles() {
+    return new JudgeBottles(database(), clock);
+  }
+
+  /** The rolls that are to be fixed again. */
+  public ReadRecall readRecall() {
+    return new ReadRecall(database(), clock);
+  }
+
+  /** Replenishing, and times for developers that are used again. */
+  public CareForBath careForBath() {
+    return new CareForBath(database());
+  }
+
+  /** Two fixers used after each other. */
+  public TurnFixers turnFixers() {
+    return new TurnFixers(database(), clock);
   }
 
   /** The makers' minima of stock per roll. */

@@ -10,12 +10,11 @@ import org.wetside.app.Wetside;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BottleLabel;
-import org.wetside.web.mixing.CautionView;
 import org.wetside.web.shelf.BottleBody;
 import org.wetside.web.shelf.BottleChangeBody;
-import org.wetside.web.shelf.BottleView;
 import org.wetside.web.shelf.BottlesView;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -79,10 +78,16 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
       description = "really in it, after looking; --note says why")
   @Nullable String correct;
 
-  @Option(names = "--passed", paramLabel = "TEST", description = "it passed a leader or clip test")
+  @Option(
+      names = "--passed",
+      paramLabel = "TEST",
+      description = "it passed a leader, clip or iodide test")
   @Nullable String passed;
 
-  @Option(names = "--failed", paramLabel = "TEST", description = "it failed a leader or clip test")
+  @Option(
+      names = "--failed",
+      paramLabel = "TEST",
+      description = "it failed a leader, clip or iodide test")
   @Nullable String failed;
 
   @Option(names = "--discard", description = "it is off the shelf; its book is kept")
@@ -91,6 +96,25 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
   @Option(names = "--note", paramLabel = "TEXT", description = "goes into its book")
   @Nullable String note;
 
+  @Option(names = "--pour-back", paramLabel = "VOLUME", description = "poured back by hand")
+  @Nullable String pourBack;
+
+  @Option(
+      names = "--out",
+      paramLabel = "VOLUME",
+      description = "used solution taken out before --top-up")
+  @Nullable String out;
+
+  @Option(
+      names = "--before",
+      paramLabel = "LINE",
+      description = "earlier lines of its book: the number the list ends with")
+  @Nullable Long before;
+
+  @Mixin LabelOptions more = new LabelOptions();
+
+  @Mixin ClipOptions clip = new ClipOptions();
+
   @Override
   boolean writes() {
     return add || discard || changes() > 0;
@@ -98,7 +122,7 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
 
   /** How many changes are asked for; to a new bottle --open is a fact about it. */
   private long changes() {
-    return Stream.of(take, topUp, correct, passed, failed, add ? null : open)
+    return Stream.of(take, topUp, pourBack, correct, passed, failed, add ? null : open)
         .filter(Objects::nonNull)
         .count();
   }
@@ -115,7 +139,7 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
       wetside.addBottle().add(label, body.filled());
       return BottlesView.one(wetside, label.letter());
     }
-    BottlesView was = BottlesView.one(wetside, letter);
+    BottlesView was = BottlesView.one(wetside, letter, Optional.ofNullable(before));
     if (discard) {
       wetside.changeBottle().discard(letter, note == null ? "" : note);
       return was;
@@ -143,7 +167,7 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
     ServerRequest request =
         changes() > 0
             ? ServerRequest.post(one + "/book", "application/json", JsonText.of(change()))
-            : ServerRequest.get(one);
+            : ServerRequest.get(one).with("before", before);
     return request.with("as", "list");
   }
 
@@ -155,7 +179,7 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
       throw new BadValueException(
           "change of a bottle",
           "several at once",
-          "choose one of --add, --open, --take, --top-up, --correct, --passed, --failed,"
+          "choose one of --add, --open, --take, --top-up, --pour-back, --correct, --passed, --failed,"
               + " --discard");
     }
   }
@@ -171,17 +195,29 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
         oneShot,
         mixed,
         day(open),
-        note);
+        note,
+        more.dilution,
+        more.use,
+        more.storage,
+        more.batch,
+        more.owner);
   }
 
   private BottleChangeBody change() {
     return new BottleChangeBody(
         millilitres(take).orElse(null),
         millilitres(topUp).orElse(null),
+        millilitres(out).orElse(null),
+        millilitres(pourBack).orElse(null),
         millilitres(correct).orElse(null),
         day(open),
         passed == null ? failed : passed,
         (passed == null && failed == null) ? null : passed != null,
+        clip.seconds(),
+        clip.film,
+        more.dilution,
+        clip.celsius(),
+        clip.baseline,
         note);
   }
 
@@ -199,37 +235,15 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
   }
 
   @Override
-  void print(BottlesView view, PrintWriter out) {
+  void print(BottlesView view, PrintWriter printed) {
     if (view.bottles().isEmpty()) {
-      out.println("No bottle stands on the shelf.");
+      printed.println("No bottle stands on the shelf.");
     }
-    for (BottleView bottle : view.bottles()) {
-      out.println(
-          bottle.letter()
-              + "  "
-              + bottle.contents()
-              + ", "
-              + bottle.role()
-              + "  "
-              + Metric.volume(bottle.leftMl())
-              + " of "
-              + Metric.volume(bottle.fullMl())
-              + (bottle.mixedOn() == null ? "" : "  mixed " + bottle.mixedOn())
-              + (bottle.openedOn() == null ? "" : "  opened " + bottle.openedOn()));
-      for (BottleView.LineView line : bottle.book()) {
-        out.println(
-            "   "
-                + line.at()
-                + "  "
-                + line.what()
-                + String.format("  %+.0f mL", line.changeMl())
-                + (line.note().isEmpty() ? "" : "  " + line.note()));
-      }
-      if (letter != null) {
-        for (CautionView caution : bottle.cautions()) {
-          out.println("Caution: " + caution.text());
-        }
-      }
+    BottlePrint text = new BottlePrint(printed);
+    if (letter == null) {
+      view.bottles().forEach(text::brief);
+    } else {
+      view.bottles().forEach(text::whole);
     }
   }
 }

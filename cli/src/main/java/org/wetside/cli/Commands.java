@@ -17,6 +17,9 @@ final class Commands {
           "loads",
           "bottles",
           "waste",
+          "recall",
+          "fixers",
+          "care",
           "tanks",
           "thermometers",
           "waters",
@@ -58,6 +61,9 @@ final class Commands {
       case "processes" -> new ProcessesCommand();
       case "waste" -> new WasteCommand();
       case "bottles" -> new BottlesCommand();
+      case "recall" -> new RecallCommand();
+      case "fixers" -> new FixersCommand();
+      case "care" -> new CareCommand();
       case "tanks" -> new TanksCommand();
       case "waters" -> new WatersCommand();
       case "thermometers" -> new ThermometersCommand();

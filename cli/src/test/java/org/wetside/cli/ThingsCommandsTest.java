@@ -51,7 +51,7 @@ class ThingsCommandsTest {
     said.add(done("bottles D --open 2026-01-11"));
     said.add(done("bottles D"));
     said.add(done("bottles D --discard --note brown"));
-    said.add(refused("bottles D"));
+    said.add(refused("bottles D --take 10mL"));
     said.add(done("tanks Double --add --takes 135=2*300mL --takes 120=1*500mL --holds 650mL"));
     said.add(done("tanks Double --change --takes 135=2*300mL --holds 680mL"));
     said.add(done("tanks"));

@@ -33,6 +33,8 @@ import org.wetside.web.process.RinseRoutes;
 import org.wetside.web.rolls.RollsRoutes;
 import org.wetside.web.shelf.BottleApi;
 import org.wetside.web.shelf.MixRoutes;
+import org.wetside.web.shelf.RecallRoutes;
+import org.wetside.web.shelf.ShelfApi;
 import org.wetside.web.shelf.ShelfRoutes;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
@@ -67,8 +69,10 @@ final class Places {
         new WasteApi(wetside),
         new WastePages(wetside, pages),
         new WastePapers(wetside),
+        new RecallRoutes(wetside, pages),
         new ShelfRoutes(wetside, pages),
         new BottleApi(wetside),
+        new ShelfApi(wetside),
         new EquipmentRoutes(wetside, pages),
         new TankCheckRoutes(wetside, pages),
         new BackupRoutes(wetside, pages),

@@ -1,6 +1,7 @@
 package org.wetside.web.shelf;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.wetside.core.shelf.BottleEvent;
 import org.wetside.core.shelf.Clearing;
@@ -13,6 +14,22 @@ final class BookWords {
   /** The rolls that went through; empty for most lines. */
   static List<FilmUse> film(BottleEvent what) {
     return what instanceof BottleEvent.Used used ? used.film() : List.of();
+  }
+
+  /** What happened, with the rolls or the clearing time it names. */
+  static String line(BottleEvent what) {
+    List<String> rolls =
+        film(what).stream().map(FilmUse::roll).filter(roll -> !roll.isEmpty()).toList();
+    return what.word()
+        + (rolls.isEmpty() ? "" : " for " + String.join(", ", rolls))
+        + clearing(what)
+            .map(
+                clip ->
+                    ", clear after "
+                        + String.format(Locale.ROOT, "%.0f", clip.seconds())
+                        + " s"
+                        + (clip.baseline() ? " (fresh)" : ""))
+            .orElse("");
   }
 
   /** The clearing time of a clip test, where one was taken. */

@@ -7,12 +7,14 @@ import org.wetside.app.shelf.ChangeBottle;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BathTest;
+import org.wetside.core.shelf.Clearing;
 import org.wetside.web.page.FieldReader;
 import org.wetside.web.page.FilledForm;
 
 /** What a form on a bottle's page does; the path names it. */
 enum BottleAct {
   TAKE("take", "take", "takeNote"),
+  POUR_BACK("pour-back", "pourBack", "pourBackNote"),
   TOP_UP("top-up", "topUp", "topUpNote"),
   CORRECT("correct", "correct", "correctReason"),
   PASSED("passed", "test", "testNote"),
@@ -49,9 +51,23 @@ enum BottleAct {
           volume.ifPresent(taken -> change.take(letter, taken, note));
           yield volume.map(v -> reader.units().words(v) + " taken from " + letter + ".").orElse("");
         }
+        case POUR_BACK -> {
+          Optional<Volume> volume = volume(reader);
+          volume.ifPresent(back -> change.pourBack(letter, back, note));
+          yield volume
+              .map(v -> reader.units().words(v) + " poured back into " + letter + ".")
+              .orElse("");
+        }
         case TOP_UP -> {
           Optional<Volume> volume = volume(reader);
-          volume.ifPresent(added -> change.topUp(letter, added, note));
+          Volume out =
+              form.isBlank("topUpOut")
+                  ? Volume.ZERO
+                  : reader.maybeVolume("topUpOut").orElse(Volume.ZERO);
+          if (!reader.isGood()) {
+            yield "";
+          }
+          volume.ifPresent(added -> change.topUp(letter, out, added, note));
           yield volume.map(v -> reader.units().words(v) + " added to " + letter + ".").orElse("");
         }
         case CORRECT -> {
@@ -70,7 +86,15 @@ enum BottleAct {
         }
         case PASSED, FAILED -> {
           BathTest test = BathTest.parse(form.value(field));
-          change.tested(letter, test, this == PASSED, note);
+          if (test == BathTest.CLIP && !form.isBlank("clearing")) {
+            Optional<Clearing> clearing = ClearingFields.read(reader);
+            if (clearing.isEmpty()) {
+              yield "";
+            }
+            change.cleared(letter, this == PASSED, clearing.get(), note);
+          } else {
+            change.tested(letter, test, this == PASSED, note);
+          }
           yield "Noted in the book of " + letter + ": " + test.word() + " " + path + ".";
         }
         case DISCARD -> {

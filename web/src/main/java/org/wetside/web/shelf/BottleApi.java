@@ -6,7 +6,8 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.Optional;
 import org.wetside.app.Wetside;
-import org.wetside.core.shelf.Bottle;
+import org.wetside.app.shelf.JudgedBottle;
+import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.web.Routes;
 import org.wetside.web.api.Json;
@@ -40,12 +41,14 @@ public final class BottleApi implements Routes {
     routes.addEndpoint(
         SHAPE
             .on(Operation.get(ONE, "One bottle with its book"), HttpStatus.OK)
-            .handledBy(ctx -> SHAPE.answer(ctx, whole(known(ctx)))));
+            .query("before", "a number that olderLines gave: only lines before it")
+            .handledBy(this::show));
     routes.addEndpoint(
         SHAPE
             .on(
                 Operation.post(
-                    ONE + "/book", "A line of its book: open, take out, top up, correct, test"),
+                    ONE + "/book",
+                    "A line of its book: open, take out, pour back, top up, correct, test"),
                 HttpStatus.CREATED)
             .takes(BottleChangeBody.class)
             .handledBy(this::change));
@@ -61,11 +64,25 @@ public final class BottleApi implements Routes {
     BottleLabel label = body.label();
     wetside.addBottle().add(label, body.filled());
     ctx.status(HttpStatus.CREATED);
-    SHAPE.answer(ctx, whole(wetside.listBottles().find(label.letter()).orElseThrow()));
+    SHAPE.answer(ctx, whole(wetside.judgeBottles().find(label.letter()).orElseThrow()));
+  }
+
+  private void show(Context ctx) {
+    Optional<Long> before =
+        Optional.ofNullable(ctx.queryParam("before")).map(BottleApi::lineNumber);
+    SHAPE.answer(ctx, BottlesView.with(wetside, known(ctx), before));
+  }
+
+  private static long lineNumber(String text) {
+    try {
+      return Long.parseLong(text);
+    } catch (NumberFormatException noNumber) {
+      throw new BadValueException("line of the book", text, "a number that olderLines gave");
+    }
   }
 
   private void change(Context ctx) {
-    String letter = known(ctx).label().letter();
+    String letter = known(ctx).bottle().label().letter();
     Json.read(ctx, BottleChangeBody.class).to(wetside.changeBottle(), letter);
     ctx.status(HttpStatus.CREATED);
     SHAPE.answer(ctx, whole(known(ctx)));
@@ -78,17 +95,15 @@ public final class BottleApi implements Routes {
     SHAPE.answer(ctx, was);
   }
 
-  private BottleView whole(Bottle bottle) {
-    return BottleView.of(
-        bottle,
-        wetside.listBottles().page(bottle.label().letter(), Optional.empty(), BottlesView.LINES));
+  private BottleView whole(JudgedBottle judged) {
+    return BottlesView.with(wetside, judged, Optional.empty());
   }
 
-  private Bottle known(Context ctx) {
+  private JudgedBottle known(Context ctx) {
     String letter = ctx.pathParam("letter");
     return wetside
-        .listBottles()
+        .judgeBottles()
         .find(letter)
-        .orElseThrow(() -> new NotFoundResponse("No bottle " + letter + " stands on the shelf."));
+        .orElseThrow(() -> new NotFoundResponse("No bottle " + letter + " ever stood here."));
   }
 }

@@ -8,6 +8,7 @@ import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.AfterPouring;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.shelf.Storage;
 import org.wetside.web.page.FieldReader;
 
 /**
@@ -23,6 +24,11 @@ import org.wetside.web.page.FieldReader;
  * @param mixedOn day, year-month-day
  * @param openedOn day, year-month-day
  * @param note anything else
+ * @param dilution how a working solution was made, such as 1+4
+ * @param use one-shot, reused or replenished; when said, oneShot does not count
+ * @param storage full, stoppered; half full; tank with floating lid; open tray
+ * @param batch which batch it comes from
+ * @param owner whose it is
  */
 public record BottleBody(
     @Nullable String letter,
@@ -34,7 +40,12 @@ public record BottleBody(
     @Nullable Boolean oneShot,
     @Nullable String mixedOn,
     @Nullable String openedOn,
-    @Nullable String note) {
+    @Nullable String note,
+    @Nullable String dilution,
+    @Nullable String use,
+    @Nullable String storage,
+    @Nullable String batch,
+    @Nullable String owner) {
 
   /**
    * What stands on it.
@@ -48,11 +59,22 @@ public record BottleBody(
             BottleRole.fromWord(required("role", role)),
             BathKind.fromWord(required("bath", bath)),
             Volume.ofMillilitres(required("fullMl", fullMl)))
-        .with(Boolean.TRUE.equals(oneShot) ? AfterPouring.ONE_SHOT : AfterPouring.REUSED)
+        .with(after())
+        .with(storage == null ? Storage.FULL : Storage.fromWord(storage))
+        .withDilution(dilution == null ? "" : dilution)
+        .withBatch(batch == null ? "" : batch)
+        .withOwner(owner == null ? "" : owner)
         .withDays(
             Optional.ofNullable(mixedOn).map(FieldReader::day),
             Optional.ofNullable(openedOn).map(FieldReader::day))
         .withNote(note == null ? "" : note);
+  }
+
+  private AfterPouring after() {
+    if (use != null) {
+      return AfterPouring.fromWord(use);
+    }
+    return Boolean.TRUE.equals(oneShot) ? AfterPouring.ONE_SHOT : AfterPouring.REUSED;
   }
 
   /** What is in it. */

@@ -1,10 +1,13 @@
 package org.wetside.web.shelf;
 
+import java.time.Duration;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.shelf.ChangeBottle;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BathTest;
+import org.wetside.core.shelf.Clearing;
 import org.wetside.web.page.FieldReader;
 
 /**
@@ -14,17 +17,31 @@ import org.wetside.web.page.FieldReader;
  * @param topUpMl fresh solution or replenisher added
  * @param correctToMl what is really in it, after looking; the note says why
  * @param openedOn day it was opened, year-month-day
- * @param test leader or clip: it was tried out now
+ * @param outMl used solution taken out before topUpMl was added
+ * @param pourBackMl poured back by hand
+ * @param test leader, clip or iodide: it was tried out now
  * @param passed whether the test was passed; needed with a test
+ * @param clearingSeconds how long a clip took to clear, with a clip test
+ * @param film film of the clip
+ * @param dilution how the fixer was made
+ * @param temperatureC of the fixer
+ * @param baseline whether the solution was fresh
  * @param note in words; goes into its book
  */
 public record BottleChangeBody(
     @Nullable Double takeMl,
     @Nullable Double topUpMl,
+    @Nullable Double outMl,
+    @Nullable Double pourBackMl,
     @Nullable Double correctToMl,
     @Nullable String openedOn,
     @Nullable String test,
     @Nullable Boolean passed,
+    @Nullable Double clearingSeconds,
+    @Nullable String film,
+    @Nullable String dilution,
+    @Nullable Double temperatureC,
+    @Nullable Boolean baseline,
     @Nullable String note) {
 
   /**
@@ -33,17 +50,29 @@ public record BottleChangeBody(
    * @throws BadValueException when it says nothing or several things, or the bottle refuses
    */
   public void to(ChangeBottle bottles, String letter) {
-    if (count(takeMl) + count(topUpMl) + count(correctToMl) + count(openedOn) + count(test) != 1) {
+    if (count(takeMl)
+            + count(topUpMl)
+            + count(pourBackMl)
+            + count(correctToMl)
+            + count(openedOn)
+            + count(test)
+        != 1) {
       throw new BadValueException(
           "change of a bottle",
           "none or several",
-          "give exactly one of takeMl, topUpMl, correctToMl, openedOn or test");
+          "give exactly one of takeMl, topUpMl, pourBackMl, correctToMl, openedOn or test");
     }
     String said = note == null ? "" : note;
     if (takeMl != null) {
       bottles.take(letter, Volume.ofMillilitres(takeMl), said);
     } else if (topUpMl != null) {
-      bottles.topUp(letter, Volume.ofMillilitres(topUpMl), said);
+      bottles.topUp(
+          letter,
+          Volume.ofMillilitres(outMl == null ? 0 : outMl),
+          Volume.ofMillilitres(topUpMl),
+          said);
+    } else if (pourBackMl != null) {
+      bottles.pourBack(letter, Volume.ofMillilitres(pourBackMl), said);
     } else if (correctToMl != null) {
       bottles.correct(letter, Volume.ofMillilitres(correctToMl), said);
     } else if (openedOn != null) {
@@ -52,8 +81,25 @@ public record BottleChangeBody(
       if (passed == null) {
         throw new BadValueException("result of the test", "", "say passed: true or false");
       }
-      bottles.tested(letter, BathTest.parse(test), passed, said);
+      BathTest which = BathTest.parse(test);
+      if (clearingSeconds != null && which == BathTest.CLIP) {
+        bottles.cleared(letter, passed, clearing(clearingSeconds), said);
+      } else {
+        bottles.tested(letter, which, passed, said);
+      }
     }
+  }
+
+  private Clearing clearing(double seconds) {
+    if (temperatureC == null) {
+      throw new BadValueException("temperature of the fixer", "", "say temperatureC with the time");
+    }
+    return new Clearing(
+        Duration.ofMillis(Math.round(seconds * 1000)),
+        film == null ? "" : film,
+        dilution == null ? "" : dilution,
+        Temperature.ofCelsius(temperatureC),
+        Boolean.TRUE.equals(baseline));
   }
 
   private static int count(@Nullable Object said) {

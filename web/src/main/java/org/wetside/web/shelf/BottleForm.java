@@ -10,6 +10,7 @@ import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.AfterPouring;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.shelf.Storage;
 import org.wetside.web.page.FieldReader;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
@@ -45,8 +46,26 @@ public record BottleForm(Sheet sheet, FilledForm form) {
   public Map<String, String> uses() {
     Map<String, String> words = new LinkedHashMap<>();
     words.put("back", "back into the bottle");
+    words.put("replenished", "back, and replenished by the film");
     words.put("away", "thrown away (one-shot)");
     return words;
+  }
+
+  /** How it may be kept. */
+  public Map<String, String> storages() {
+    Map<String, String> words = new LinkedHashMap<>();
+    for (Storage storage : Storage.values()) {
+      words.put(storage.word(), storage.word());
+    }
+    return words;
+  }
+
+  private static AfterPouring after(String word) {
+    return switch (word) {
+      case "away" -> AfterPouring.ONE_SHOT;
+      case "replenished" -> AfterPouring.REPLENISHED;
+      default -> AfterPouring.REUSED;
+    };
   }
 
   /** A bottle read from a form. */
@@ -70,7 +89,12 @@ public record BottleForm(Sheet sheet, FilledForm form) {
       BottleLabel label =
           BottleLabel.of(
                   form.value("letter"), form.value("contents"), role.get(), bath.get(), full.get())
-              .with(form.value("use").equals("away") ? AfterPouring.ONE_SHOT : AfterPouring.REUSED)
+              .with(after(form.value("use")))
+              .with(
+                  form.isBlank("storage") ? Storage.FULL : Storage.fromWord(form.value("storage")))
+              .withDilution(form.value("dilution"))
+              .withBatch(form.value("batch"))
+              .withOwner(form.value("owner"))
               .withDays(mixed, opened)
               .withNote(form.value("note"));
       return Optional.of(new Described(label, left.orElse(full.get())));
@@ -87,6 +111,8 @@ public record BottleForm(Sheet sheet, FilledForm form) {
       case "contents of the bottle" -> "contents";
       case "volume of the bottle" -> "full";
       case "volume in the bottle" -> "left";
+      case "day of mixing" -> "mixedOn";
+      case "day of opening" -> "openedOn";
       default -> FilledForm.WHOLE;
     };
   }

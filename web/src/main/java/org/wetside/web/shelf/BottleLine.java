@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.wetside.app.shelf.JudgedBottle;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleRole;
@@ -22,6 +23,8 @@ import org.wetside.core.shelf.BottleRole;
  * @param facts name and figure of each fact, in order
  * @param low whether less than a tenth is left
  * @param mixable whether a working solution is mixed from it
+ * @param verdict whether to use it, and why
+ * @param discarded whether it is off the shelf
  * @param drawing how it is drawn
  */
 public record BottleLine(
@@ -34,13 +37,16 @@ public record BottleLine(
     Map<String, String> facts,
     boolean low,
     boolean mixable,
+    VerdictView verdict,
+    boolean discarded,
     BottleDrawing drawing) {
   private static final double NEARLY_EMPTY = 0.1;
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
   /** The line of a bottle on that day, in those units. */
-  public static BottleLine of(Bottle bottle, LocalDate today, Units units) {
+  public static BottleLine of(JudgedBottle judged, LocalDate today, Units units) {
+    Bottle bottle = judged.bottle();
     return new BottleLine(
         bottle.label().letter(),
         Hatches.of(bottle.label().bath()),
@@ -48,9 +54,12 @@ public record BottleLine(
         bottle.label().contents() + ", " + bottle.label().role().word(),
         units.words(bottle.left()),
         story(bottle, today),
-        facts(bottle, units),
+        facts(judged, units),
         bottle.fullness() < NEARLY_EMPTY,
-        bottle.label().role() != BottleRole.WORKING,
+        bottle.label().role() == BottleRole.CONCENTRATE
+            || bottle.label().role() == BottleRole.STOCK,
+        VerdictView.of(judged.verdict()),
+        bottle.discarded(),
         BottleDrawing.of(bottle));
   }
 
@@ -58,7 +67,8 @@ public record BottleLine(
     return units.number(bottle.left()) + " of " + units.words(bottle.label().full());
   }
 
-  private static Map<String, String> facts(Bottle bottle, Units units) {
+  private static Map<String, String> facts(JudgedBottle judged, Units units) {
+    Bottle bottle = judged.bottle();
     Map<String, String> facts = new LinkedHashMap<>();
     facts.put("left", leftOf(bottle, units));
     bottle.label().mixedOn().ifPresent(day -> facts.put("mixed", DAY.format(day)));
@@ -66,8 +76,23 @@ public record BottleLine(
     if (bottle.film().rolls() > 0) {
       facts.put("through it", rolls(bottle.film().rolls()));
     }
-    facts.put("after use", bottle.label().oneShot() ? "thrown away" : "back into the bottle");
+    judged.left().ifPresent(left -> facts.put("it still does", rolls(left.rolls())));
+    for (JudgedBottle.FilmLeft film : judged.rolls()) {
+      facts.put(film.film(), film.rolls() + ", " + film.waiting() + " waiting");
+    }
+    judged.fixing().ifPresent(fix -> facts.put("fix next", fix.time().toSeconds() + " s at 20 °C"));
+    said(facts, "dilution", bottle.label().dilution());
+    said(facts, "batch", bottle.label().batch());
+    said(facts, "owner", bottle.label().owner());
+    facts.put("kept", bottle.storage().word());
+    facts.put("after use", bottle.label().use().word());
     return facts;
+  }
+
+  private static void said(Map<String, String> facts, String name, String words) {
+    if (!words.isEmpty()) {
+      facts.put(name, words);
+    }
   }
 
   private static String rolls(double rolls) {

@@ -22,6 +22,8 @@ import org.wetside.web.page.Sheet;
  * @param cautions shown at the moment of handling; never empty
  * @param disposal where its contents go
  * @param book its lines, newest first
+ * @param older what earlier lines are asked for by; empty when there are none
+ * @param fixers the pair of fixers it is one of, and what comes next; may be empty
  * @param form what was typed into one of its acts
  */
 public record BottlePage(
@@ -31,7 +33,23 @@ public record BottlePage(
     List<CautionView> cautions,
     List<CautionView> disposal,
     List<Line> book,
+    String older,
+    String fixers,
     FilledForm form) {
+
+  /** Whether it is a fixer, whose clearing times are compared. */
+  public boolean fixes() {
+    return bottle.bath().equals(BathKind.FIXER.word())
+        || bottle.bath().equals(BathKind.BLEACH_FIX.word());
+  }
+
+  /** Whether a clip is the one that later ones are compared with. */
+  public Map<String, String> freshness() {
+    Map<String, String> words = new LinkedHashMap<>();
+    words.put("used", "used");
+    words.put("fresh", "fresh: later clips are compared with this one");
+    return words;
+  }
 
   /** The tests to choose from, that of its kind of bath first. */
   public Map<String, String> tests() {
@@ -39,8 +57,8 @@ public record BottlePage(
     Map<String, String> tests = new LinkedHashMap<>();
     for (BathTest test :
         develops
-            ? List.of(BathTest.LEADER, BathTest.CLIP)
-            : List.of(BathTest.CLIP, BathTest.LEADER)) {
+            ? List.of(BathTest.LEADER, BathTest.CLIP, BathTest.IODIDE)
+            : List.of(BathTest.CLIP, BathTest.IODIDE, BathTest.LEADER)) {
       tests.put(test.word(), test.word());
     }
     return tests;
@@ -61,7 +79,7 @@ public record BottlePage(
           change == 0
               ? ""
               : (change > 0 ? "+" : "−") + units.words(Volume.ofMillilitres(Math.abs(change)));
-      return new Line(when, entry.line().what().word(), signed, entry.line().note());
+      return new Line(when, BookWords.line(entry.line().what()), signed, entry.line().note());
     }
   }
 }

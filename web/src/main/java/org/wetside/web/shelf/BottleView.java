@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.shelf.JudgedBottle;
 import org.wetside.app.shelf.LedgerPage;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleLabel;
@@ -29,7 +30,14 @@ import org.wetside.web.mixing.CautionView;
  * @param mixedOn day, or null
  * @param openedOn day, or null
  * @param note may be empty
- * @param filmRolls film that went through it, in rolls of 80 in²
+ * @param dilution how a working solution was made; may be empty
+ * @param use one-shot, reused or replenished
+ * @param storage how it is kept
+ * @param batch which batch it comes from; may be empty
+ * @param owner whose it is; may be empty
+ * @param discarded whether it is off the shelf
+ * @param verdict whether to use it, and why
+ * @param work what it has done and can still do
  * @param lastTouchedAt moment of the last line of its book
  * @param cautions for handling it; never empty
  * @param disposal where what is in it goes
@@ -47,7 +55,14 @@ public record BottleView(
     @Nullable String mixedOn,
     @Nullable String openedOn,
     String note,
-    double filmRolls,
+    String dilution,
+    String use,
+    String storage,
+    String batch,
+    String owner,
+    boolean discarded,
+    VerdictView verdict,
+    WorkView work,
     String lastTouchedAt,
     List<CautionView> cautions,
     List<CautionView> disposal,
@@ -94,12 +109,13 @@ public record BottleView(
   }
 
   /** The view of a bottle among others. */
-  public static BottleView of(Bottle bottle) {
-    return of(bottle, new LedgerPage(List.of(), Optional.empty()));
+  public static BottleView of(JudgedBottle judged) {
+    return of(judged, new LedgerPage(List.of(), Optional.empty()));
   }
 
   /** The view of a bottle with a part of its book. */
-  public static BottleView of(Bottle bottle, LedgerPage page) {
+  public static BottleView of(JudgedBottle judged, LedgerPage page) {
+    Bottle bottle = judged.bottle();
     BottleLabel label = bottle.label();
     return new BottleView(
         label.letter(),
@@ -112,7 +128,14 @@ public record BottleView(
         label.mixedOn().map(LocalDate::toString).orElse(null),
         label.openedOn().map(LocalDate::toString).orElse(null),
         label.note(),
-        bottle.film().rolls(),
+        label.dilution(),
+        label.use().word(),
+        label.storage().word(),
+        label.batch(),
+        label.owner(),
+        bottle.discarded(),
+        VerdictView.of(judged.verdict()),
+        WorkView.of(judged),
         bottle.lastTouched().toString(),
         Cautions.open().whenHandling(label.contents(), label.bath()).stream()
             .map(CautionView::of)

@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.wetside.app.Wetside;
+import org.wetside.app.shelf.JudgedBottle;
+import org.wetside.app.shelf.LedgerPage;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.reference.Caution;
@@ -51,13 +53,16 @@ public final class ShelfRoutes implements Routes {
 
   private void board(Context ctx) {
     List<BottleLine> lines =
-        wetside.listBottles().all().stream()
+        wetside.judgeBottles().all().stream()
             .map(bottle -> BottleLine.of(bottle, today(), Pages.units(ctx)))
             .toList();
     pages.show(
         ctx,
         "shelf/shelf.jte",
-        new ShelfPage(pages.sheet(ctx, Place.SHELF, ShelfPage.title(lines.size())), lines));
+        new ShelfPage(
+            pages.sheet(ctx, Place.SHELF, ShelfPage.title(lines.size())),
+            lines,
+            wetside.readRecall().all().size()));
   }
 
   private void add(Context ctx) {
@@ -77,8 +82,8 @@ public final class ShelfRoutes implements Routes {
   }
 
   private void act(Context ctx) {
-    Bottle bottle = found(ctx);
-    String letter = bottle.label().letter();
+    JudgedBottle bottle = found(ctx);
+    String letter = bottle.bottle().label().letter();
     FieldReader reader = new FieldReader(FilledForm.of(ctx), Pages.units(ctx));
     BottleAct act = BottleAct.of(ctx.pathParam("act")).orElseThrow(NotFoundResponse::new);
     String said = act.perform(wetside.changeBottle(), letter, reader, today());
@@ -98,24 +103,27 @@ public final class ShelfRoutes implements Routes {
     }
   }
 
-  private void showBottle(Context ctx, Bottle bottle, FilledForm form) {
+  private void showBottle(Context ctx, JudgedBottle judged, FilledForm form) {
+    Bottle bottle = judged.bottle();
     String contents = bottle.label().contents();
     List<BottlePage.Line> book = new ArrayList<>();
-    wetside
-        .listBottles()
-        .page(bottle.label().letter(), Optional.empty(), BottlesView.LINES)
-        .entries()
+    Optional<Long> before = before(ctx);
+    LedgerPage part =
+        wetside.listBottles().page(bottle.label().letter(), before, BottlesView.LINES);
+    part.entries()
         .forEach(
             entry ->
                 book.add(BottlePage.Line.of(entry, when(entry.line().at()), Pages.units(ctx))));
     BottlePage page =
         new BottlePage(
             pages.sheet(ctx, Place.SHELF, capital("bottle " + bottle.label().letter())),
-            BottleLine.of(bottle, today(), Pages.units(ctx)),
+            BottleLine.of(judged, today(), Pages.units(ctx)),
             bottle.label().openedOn().isPresent(),
             views(Cautions.open().whenHandling(contents, bottle.label().bath())),
             views(Disposal.open().of(bottle.label().bath())),
             book,
+            part.older().map(Object::toString).orElse(""),
+            fixers(bottle.label().letter()),
             form);
     if (form.isRefused()) {
       pages.showRefused(ctx, "shelf/bottle.jte", page);
@@ -128,13 +136,34 @@ public final class ShelfRoutes implements Routes {
     return cautions.stream().map(CautionView::of).toList();
   }
 
-  private Bottle found(Context ctx) {
+  private String fixers(String letter) {
+    return wetside
+        .turnFixers()
+        .of(letter)
+        .map(
+            pair ->
+                pair.first()
+                    + " first, "
+                    + pair.second()
+                    + " second. "
+                    + FixersView.words(pair.next()))
+        .orElse("");
+  }
+
+  private static Optional<Long> before(Context ctx) {
+    try {
+      return Optional.ofNullable(ctx.queryParam("before")).map(Long::valueOf);
+    } catch (NumberFormatException noNumber) {
+      throw new NotFoundResponse("There is no such part of the book.");
+    }
+  }
+
+  private JudgedBottle found(Context ctx) {
     String letter = ctx.pathParam("letter");
     return wetside
-        .listBottles()
+        .judgeBottles()
         .find(letter)
-        .orElseThrow(
-            () -> new NotFoundResponse("No bottle " + letter + " stands on the shelf now."));
+        .orElseThrow(() -> new NotFoundResponse("No bottle " + letter + " ever stood here."));
   }
 
   private LocalDate today() {

@@ -86,7 +86,11 @@ class ShelfPagesTest {
 
     assertThat(act("discard", "discardNote=brown").statusCode()).isEqualTo(303);
     assertThat(server.wetside().listBottles().find("D")).isEmpty();
-    assertThat(server.get("/shelf/D").statusCode()).isEqualTo(404);
+    assertThat(server.get("/shelf/D").body()).contains("discarded on 14 January 2026");
+    HttpResponse<String> late = act("take", "take=10&takeNote=late");
+    assertThat(late.statusCode()).isEqualTo(422);
+    assertThat(late.body()).contains("it was discarded on 2026-01-14", "value=\"late\"");
+    assertThat(server.get("/shelf/Z").statusCode()).isEqualTo(404);
   }
 
   @Test
@@ -135,12 +139,16 @@ class ShelfPagesTest {
     assertThat(server.get("/shelf/F").body()).contains("clip test failed", "slow");
     HttpResponse<String> nothing = server.postJson("/api/bottles/F/book", "{}");
     assertThat(nothing.statusCode()).isEqualTo(400);
-    assertThat(nothing.body()).contains("takeMl, topUpMl, correctToMl, openedOn or test");
+    assertThat(nothing.body())
+        .contains("takeMl, topUpMl, pourBackMl, correctToMl, openedOn or test");
     HttpResponse<String> gone =
         server.send(HttpRequest.newBuilder(server.at("/api/bottles/F")).DELETE().build());
     assertThat(gone.statusCode()).isEqualTo(200);
     assertThat(gone.body())
         .contains("\"leftMl\":970.0", "\"what\":\"taken out\"", "spilled", "\"disposal\":[{");
-    assertThat(server.get("/api/bottles/F").statusCode()).isEqualTo(404);
+    assertThat(server.get("/api/bottles/F").body()).contains("\"discarded\":true");
+    assertThat(server.postJson("/api/bottles/F/book", "{\"takeMl\":1}").body())
+        .contains("it was discarded on 2026-01-14");
+    assertThat(server.get("/api/bottles/Q").statusCode()).isEqualTo(404);
   }
 }

@@ -1,0 +1,98 @@
+package org.wetside.app.shelf;
+
+import java.util.List;
+import java.util.Optional;
+import org.wetside.core.bath.UnitOfUse;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.Replenishing;
+import org.wetside.core.shelf.ReuseTable;
+import org.wetside.core.source.Standing;
+import org.wetside.reference.BathReuse;
+import org.wetside.reference.Capacities;
+import org.wetside.reference.Replenishers;
+import org.wetside.store.Bottles;
+import org.wetside.store.Database;
+
+/** How a developer that is used again is replenished, or takes longer roll by roll. */
+public final class CareForBath {
+  /**
+   * A rate of replenishing.
+   *
+   * @param perRoll for one roll of 80 in²
+   * @param source where it stands
+   * @param standing how it is known
+   */
+  public record Rate(Volume perRoll, String source, Standing standing) {}
+
+  /**
+   * What a table says of the next roll.
+   *
+   * @param table the maker's table
+   * @param answer its time, or its end
+   */
+  public record NextRoll(ReuseTable table, ReuseTable.Answer answer) {}
+
+  /**
+   * How to care for it.
+   *
+   * @param letter its bottle
+   * @param rate how much replenisher; empty when none is on file and none was said
+   * @param plan the parts; empty with the rate
+   * @param mostAtOnce the most that is added at once
+   * @param mostAtOnceSource where that stands
+   * @param tables makers' tables for reusing it without replenisher
+   */
+  public record Answer(
+      String letter,
+      Optional<Rate> rate,
+      Optional<Replenishing> plan,
+      Volume mostAtOnce,
+      String mostAtOnceSource,
+      List<NextRoll> tables) {}
+
+  private final Database database;
+
+  /** Over one home's database. */
+  public CareForBath(Database database) {
+    this.database = database;
+  }
+
+  /**
+   * For so much film.
+   *
+   * @param film film since it was replenished last
+   * @param perRoll the leaflet's rate; empty takes the one on file
+   * @throws BadValueException when no bottle of that letter stands on the shelf
+   */
+  public Answer of(String letter, UnitOfUse film, Optional<Volume> perRoll) {
+    Bottle bottle =
+        database
+            .read(session -> new Bottles(session).find(letter))
+            .orElseThrow(() -> new BadValueException("bottle", letter, "none stands on the shelf"));
+    Volume mark = bottle.label().full();
+    double most = Capacities.mostAtOnce();
+    Optional<Rate> rate =
+        perRoll
+            .map(said -> new Rate(said, "as you said", Standing.MEASURED))
+            .or(() -> onFile(bottle.label().contents()));
+    Volume level = bottle.left().compareTo(mark) > 0 ? mark : bottle.left();
+    List<NextRoll> tables =
+        BathReuse.of(bottle.label().contents()).stream()
+            .map(table -> new NextRoll(table, table.next(bottle.film(), mark)))
+            .toList();
+    return new Answer(
+        bottle.label().letter(),
+        rate,
+        rate.map(known -> Replenishing.of(mark, level, known.perRoll(), film, most)),
+        mark.times(most),
+        Capacities.mostAtOnceSource(),
+        tables);
+  }
+
+  private static Optional<Rate> onFile(String developer) {
+    return Replenishers.of(developer)
+        .map(rate -> new Rate(rate.perRoll(), rate.citation().toString(), rate.standing()));
+  }
+}

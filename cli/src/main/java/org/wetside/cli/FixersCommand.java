@@ -1,0 +1,82 @@
+package org.wetside.cli;
+
+import java.io.PrintWriter;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.wetside.app.Wetside;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.web.shelf.FixersBody;
+import org.wetside.web.shelf.FixersView;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code wetside fixers}: two fixers used after each other. */
+@Command(
+    name = "fixers",
+    description = "List pairs of fixers used one after the other, make one, turn one.")
+final class FixersCommand extends HomeCommand<FixersView> {
+  @Parameters(arity = "0..1", paramLabel = "FIRST", description = "letter of the first")
+  @Nullable String first;
+
+  @Option(
+      names = "--second",
+      paramLabel = "LETTER",
+      description = "make a pair with this one second")
+  @Nullable String second;
+
+  @Option(names = "--spent", description = "the first is spent: discard it, move the second down")
+  boolean spent;
+
+  @Option(names = "--fresh", paramLabel = "LETTER", description = "the fresh one that comes second")
+  @Nullable String fresh;
+
+  @Override
+  boolean writes() {
+    return second != null || spent;
+  }
+
+  @Override
+  FixersView answerHere(Wetside wetside) {
+    if (spent) {
+      wetside.turnFixers().turn(letter(), Optional.ofNullable(fresh));
+    } else if (second != null) {
+      wetside.turnFixers().pair(letter(), second);
+    }
+    return FixersView.of(wetside.turnFixers().all());
+  }
+
+  @Override
+  ServerRequest request() {
+    return writes()
+        ? ServerRequest.post(
+            "/api/fixers",
+            "application/json",
+            JsonText.of(new FixersBody(letter(), second, spent, fresh)))
+        : ServerRequest.get("/api/fixers");
+  }
+
+  private String letter() {
+    if (first == null) {
+      throw new BadValueException("first fixer", "", "say the letter of its bottle");
+    }
+    return first;
+  }
+
+  @Override
+  Class<FixersView> view() {
+    return FixersView.class;
+  }
+
+  @Override
+  void print(FixersView view, PrintWriter out) {
+    if (view.pairs().isEmpty()) {
+      out.println("No two fixers are used after each other.");
+    }
+    for (FixersView.PairView pair : view.pairs()) {
+      out.println(
+          pair.first() + " then " + pair.second() + ", turned " + pair.rotations() + " times");
+      out.println("   when " + pair.first() + " is spent: " + pair.next());
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package org.wetside.web.shelf;
+
+import java.util.List;
+import org.wetside.web.page.FilledForm;
+import org.wetside.web.page.Sheet;
+
+/**
+ * Model of the recall list.
+ *
+ * @param sheet the sheet
+ * @param rolls the rolls that are to be fixed again, the first fixed first
+ * @param form what was typed
+ */
+public record RecallPage(Sheet sheet, List<Line> rolls, FilledForm form) {
+  /**
+   * One roll.
+   *
+   * @param key names its fields on the page
+   * @param number its number; may be empty
+   * @param film what it is
+   * @param sleeve where the negatives are; may be empty
+   * @param owner whose they are; may be empty
+   * @param bottle bottle and contents
+   * @param when when it was fixed
+   */
+  public record Line(
+      int key,
+      String number,
+      String film,
+      String sleeve,
+      String owner,
+      String bottle,
+      String when) {
+    /** Its number, or that it has none. */
+    public String name() {
+      return number.isEmpty() ? "A roll the old book did not name" : number;
+    }
+  }
+}
