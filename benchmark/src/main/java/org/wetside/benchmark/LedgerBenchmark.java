@@ -1,20 +1,16 @@
 package org.wetside.benchmark;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
@@ -36,35 +32,26 @@ import org.wetside.web.WebServer;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class LedgerBenchmark {
+  /** Names the folder of a home with the long ledger. */
+  public static final String HOME = "wetside.benchmark.ledger";
+
   private final List<LedgerLine> lines = LongLedger.lines();
-  private final Path home;
   private final Wetside wetside;
   private final WebServer server;
   private final HttpClient client = HttpClient.newHttpClient();
 
-  /** Keeps the ledger in a new home and serves it. */
+  /** Serves the home. */
   public LedgerBenchmark() {
-    try {
-      home = Files.createTempDirectory("wetside-ledger");
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
-    LongLedger.keepIn(home);
-    wetside =
-        Wetside.open(home, Clock.fixed(Instant.parse("2026-01-14T19:00:00Z"), ZoneOffset.UTC));
+    Path home = Path.of(System.getProperty(HOME, ""));
+    wetside = Wetside.open(home, Clock.fixed(Instant.parse("2026-01-14T19:00:00Z"), ZoneOffset.UTC));
     server = WebServer.start(wetside, WebOptions.onPort(0));
   }
 
-  /** Closes and removes the home. */
+  /** Closes it; nothing was changed in it. */
   @TearDown
-  public void close() throws IOException {
+  public void close() {
     server.close();
     wetside.close();
-    try (Stream<Path> files = Files.walk(home)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(file);
-      }
-    }
   }
 
   /** The state, folded from lines in memory. */

@@ -34,6 +34,15 @@ final class LongLedger {
 
   private LongLedger() {}
 
+  /**
+   * Makes it in a folder.
+   *
+   * @param arguments the folder
+   */
+  public static void main(String[] arguments) {
+    keepIn(Path.of(arguments[0]));
+  }
+
   /** The lines after the first filling. */
   static List<LedgerLine> lines() {
     List<LedgerLine> lines = new ArrayList<>(LINES);

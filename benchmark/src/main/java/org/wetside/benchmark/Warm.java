@@ -3,6 +3,7 @@ package org.wetside.benchmark;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
@@ -22,6 +23,8 @@ public final class Warm {
   public static void main(String[] arguments) throws IOException, RunnerException {
     Path lived = Files.createTempDirectory("wetside-thousand-runs");
     StoredRuns runs = StoredRuns.live(STORED_RUNS, lived);
+    Path ledger = Files.createTempDirectory("wetside-long-ledger");
+    LongLedger.keepIn(ledger);
     try {
       OptionsBuilder options = new OptionsBuilder();
       for (String pattern : arguments) {
@@ -33,10 +36,13 @@ public final class Warm {
           .warmupTime(TimeValue.seconds(2))
           .measurementIterations(5)
           .measurementTime(TimeValue.seconds(1))
-          .jvmArgsAppend("-D" + SnapshotBenchmark.HOME + "=" + lived, "-XX:+UseSerialGC");
+          .jvmArgsAppend("-D" + SnapshotBenchmark.HOME + "=" + lived,
+              "-D" + LedgerBenchmark.HOME + "=" + ledger,
+              "-XX:+UseSerialGC");
       new Runner(options.build()).run();
     } finally {
       runs.remove();
+      new StoredRuns(ledger, 0, Instant.EPOCH).remove();
     }
   }
 }

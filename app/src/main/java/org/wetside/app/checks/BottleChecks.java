@@ -16,7 +16,12 @@ import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleNote;
 import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.shelf.Reason;
 import org.wetside.core.shelf.TestSeen;
+import org.wetside.core.shelf.Verdict;
+import org.wetside.core.shelf.VerdictRules;
+import org.wetside.reference.Capacities;
+import org.wetside.reference.KeepingTimes;
 import org.wetside.store.Bottles;
 
 /** Each bottle that is poured from, by what the shelf knows of it. */
@@ -46,6 +51,16 @@ final class BottleChecks {
   private Check one(int step, String letter) {
     Optional<Bottle> found = bottles.find(letter);
     String id = "bottles-" + letter;
+    Optional<Bottle> gone = found.isPresent() ? Optional.empty() : bottles.findLast(letter);
+    if (gone.isPresent()) {
+      return new Check(
+          CheckGroup.BOTTLES,
+          id,
+          pour.bath(step) + ": discarded on " + day(gone.get().lastTouched()),
+          CheckState.WARNING,
+          "Take another bottle, or put a fresh one on the Shelf under this letter.",
+          Optional.of(step));
+    }
     if (found.isEmpty()) {
       return new Check(
           CheckGroup.BOTTLES,
@@ -112,6 +127,7 @@ final class BottleChecks {
               ? "Do a " + test.word() + " in room light and note it under Shelf."
               : "Try it as its label says.");
     }
+    lookAtVerdict(bottle, findings);
     lookAtStrength(kind, bottle, note, findings);
     Optional<Volume> wanted = pour.taken().get(step);
     if (wanted.isPresent() && bottle.left().compareTo(wanted.get()) < 0) {
@@ -123,6 +139,31 @@ final class BottleChecks {
               + pour.units().words(wanted.get())
               + " are wanted",
           "Mix more, or take another bottle.");
+    }
+  }
+
+  /** Age and film; tests and what stands on the bottle are looked at for the step itself. */
+  private void lookAtVerdict(Bottle bottle, Findings findings) {
+    Verdict verdict =
+        VerdictRules.of(
+            bottle,
+            today(),
+            pour.now(),
+            KeepingTimes.of(bottle),
+            Capacities.of(bottle.label()));
+    for (Reason reason : verdict.reasons()) {
+      boolean looked =
+          reason.ground() == Reason.Ground.TEST || reason.ground() == Reason.Ground.LABEL;
+      boolean ageUnknown =
+          reason.ground() == Reason.Ground.AGE && bottle.label().ageFrom().isEmpty();
+      if (looked || ageUnknown || reason.verdict() == Verdict.Kind.USE) {
+        continue;
+      }
+      boolean discard = reason.verdict() == Verdict.Kind.DISCARD;
+      findings.add(
+          discard ? CheckState.WARNING : CheckState.OPEN,
+          reason.words(),
+          discard ? "Do not use it: mix fresh." : "Test it first, or mix fresh.");
     }
   }
 
