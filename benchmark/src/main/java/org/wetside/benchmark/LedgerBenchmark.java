@@ -43,7 +43,8 @@ public class LedgerBenchmark {
   /** Serves the home. */
   public LedgerBenchmark() {
     Path home = Path.of(System.getProperty(HOME, ""));
-    wetside = Wetside.open(home, Clock.fixed(Instant.parse("2026-01-14T19:00:00Z"), ZoneOffset.UTC));
+    wetside =
+        Wetside.open(home, Clock.fixed(Instant.parse("2026-01-14T19:00:00Z"), ZoneOffset.UTC));
     server = WebServer.start(wetside, WebOptions.onPort(0));
   }
 

@@ -36,7 +36,8 @@ public final class Warm {
           .warmupTime(TimeValue.seconds(2))
           .measurementIterations(5)
           .measurementTime(TimeValue.seconds(1))
-          .jvmArgsAppend("-D" + SnapshotBenchmark.HOME + "=" + lived,
+          .jvmArgsAppend(
+              "-D" + SnapshotBenchmark.HOME + "=" + lived,
               "-D" + LedgerBenchmark.HOME + "=" + ledger,
               "-XX:+UseSerialGC");
       new Runner(options.build()).run();

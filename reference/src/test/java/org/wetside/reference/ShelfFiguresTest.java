@@ -95,10 +95,10 @@ class ShelfFiguresTest {
     Temperature twenty = Temperature.ofCelsius(20);
     assertThat(FixingTime.after(fresh, times, twenty).time()).isEqualTo(Duration.ofSeconds(90));
     assertThat(FixingTime.after(later, times, twenty).time()).isEqualTo(Duration.ofSeconds(180));
-    assertThat(compared(fresh, later)).isEqualTo(new ClearingComparison.Comparable(2));
-    assertThat(((ClearingComparison.Comparable) compared(fresh, later)).spent()).isTrue();
+    assertThat(compared(fresh, later)).isEqualTo(new ClearingComparison.Compared(2));
+    assertThat(((ClearingComparison.Compared) compared(fresh, later)).spent()).isTrue();
     assertThat(compared(fresh, clip(89, 20, false)))
-        .matches(one -> one instanceof ClearingComparison.Comparable c && !c.spent());
+        .matches(one -> one instanceof ClearingComparison.Compared c && !c.spent());
     Bottle bottle =
         filled(
             fixer("acid fixer", 1000),
@@ -140,7 +140,7 @@ class ShelfFiguresTest {
   void onlyTheSameClipIsCompared() {
     Clearing fresh = clip(45, 20, true);
     assertThat(compared(fresh, clip(60, 21, false)))
-        .isInstanceOf(ClearingComparison.Comparable.class);
+        .isInstanceOf(ClearingComparison.Compared.class);
     assertThat(compared(fresh, clip(60, 21.1, false)))
         .isInstanceOf(ClearingComparison.NotComparable.class);
     Clearing other =

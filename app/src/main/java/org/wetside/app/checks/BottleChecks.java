@@ -146,11 +146,7 @@ final class BottleChecks {
   private void lookAtVerdict(Bottle bottle, Findings findings) {
     Verdict verdict =
         VerdictRules.of(
-            bottle,
-            today(),
-            pour.now(),
-            KeepingTimes.of(bottle),
-            Capacities.of(bottle.label()));
+            bottle, today(), pour.now(), KeepingTimes.of(bottle), Capacities.of(bottle.label()));
     for (Reason reason : verdict.reasons()) {
       boolean looked =
           reason.ground() == Reason.Ground.TEST || reason.ground() == Reason.Ground.LABEL;

@@ -20,7 +20,7 @@ public sealed interface ClearingComparison {
    *
    * @param ratio the later one over the fresh one, dimensionless
    */
-  record Comparable(double ratio) implements ClearingComparison {
+  record Compared(double ratio) implements ClearingComparison {
     /** Whether clearing has doubled. */
     public boolean spent() {
       return ratio >= SPENT_AT;
@@ -68,8 +68,6 @@ public sealed interface ClearingComparison {
       why.add(
           "another temperature: " + fresh.temperature() + " then, " + later.temperature() + " now");
     }
-    return why.isEmpty()
-        ? new Comparable(later.seconds() / fresh.seconds())
-        : new NotComparable(why);
+    return why.isEmpty() ? new Compared(later.seconds() / fresh.seconds()) : new NotComparable(why);
   }
 }

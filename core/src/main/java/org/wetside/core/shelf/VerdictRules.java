@@ -90,7 +90,7 @@ public final class VerdictRules {
       }
     }
     ClearingComparison compared = ClearingComparison.of(bottle.state());
-    if (compared instanceof ClearingComparison.Comparable ratio && ratio.spent()) {
+    if (compared instanceof ClearingComparison.Compared ratio && ratio.spent()) {
       add(
           Verdict.Kind.DISCARD,
           Reason.Ground.TEST,

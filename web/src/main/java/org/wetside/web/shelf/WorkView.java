@@ -64,7 +64,7 @@ public record WorkView(
             .toList(),
         seconds(judged.bottle().state().baseline()),
         seconds(judged.bottle().state().clearing()),
-        compared instanceof ClearingComparison.Comparable one ? (Double) one.ratio() : null,
+        compared instanceof ClearingComparison.Compared one ? (Double) one.ratio() : null,
         compared instanceof ClearingComparison.NotComparable not ? not.why() : List.of(),
         judged.fixing().map(fix -> fix.time().toSeconds()).orElse(null),
         judged.fixing().map(fix -> fix.times()).orElse(null));
