@@ -55,6 +55,17 @@ public final class Browsing implements AutoCloseable {
     return context.newPage();
   }
 
+  /** A fresh page of that size in a browser whose scripts are turned off. */
+  public Page pageWithoutScripts(int width, int height) {
+    return browser
+        .newContext(
+            new Browser.NewContextOptions()
+                .setViewportSize(width, height)
+                .setJavaScriptEnabled(false)
+                .setTimezoneId("UTC"))
+        .newPage();
+  }
+
   private static Path executable() {
     return USUAL_PLACES.stream()
         .filter(Files::isExecutable)

@@ -20,6 +20,7 @@ final class Commands {
           "recall",
           "fixers",
           "care",
+          "test",
           "tanks",
           "thermometers",
           "waters",
@@ -64,6 +65,7 @@ final class Commands {
       case "recall" -> new RecallCommand();
       case "fixers" -> new FixersCommand();
       case "care" -> new CareCommand();
+      case "test" -> new TestCommand();
       case "tanks" -> new TanksCommand();
       case "waters" -> new WatersCommand();
       case "thermometers" -> new ThermometersCommand();

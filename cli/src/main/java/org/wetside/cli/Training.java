@@ -38,6 +38,7 @@ public final class Training {
           "care|D",
           "recall",
           "fixers",
+          "test|F|clearing|--seconds|45|--film|TRI-X 400|--temp|20C",
           "tanks",
           "thermometers",
           "waters",

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.Capacity;
+import org.wetside.core.source.Citation;
+import org.wetside.core.source.Standing;
 
 /** How much film baths do, how long fixers fix, and how much may be added at once. */
 public final class Capacities {
@@ -26,8 +28,21 @@ public final class Capacities {
 
   /** How many clearing times a film is fixed. */
   public static double fixingTimes(boolean tabular) {
-    return row("fixer", tabular ? "fixing time of tabular-grain film" : "fixing time")
-        .number("least");
+    return fixing(tabular).number("least");
+  }
+
+  /** Where {@link #fixingTimes} stands. */
+  public static Citation fixingTimesSource(boolean tabular) {
+    return fixing(tabular).citation();
+  }
+
+  /** How {@link #fixingTimes} is known. */
+  public static Standing fixingTimesStanding(boolean tabular) {
+    return fixing(tabular).standing();
+  }
+
+  private static ReferenceRow fixing(boolean tabular) {
+    return row("fixer", tabular ? "fixing time of tabular-grain film" : "fixing time");
   }
 
   /** The most of a bath's volume that is replenished at once, as a share. */

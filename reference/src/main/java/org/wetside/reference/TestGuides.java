@@ -4,29 +4,23 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.wetside.core.quantity.TemperatureDifference;
 import org.wetside.core.quantity.TimeSpan;
-import org.wetside.core.trial.ClearingLimits;
 import org.wetside.core.trial.StepMoment;
 import org.wetside.core.trial.TrialGuide;
 import org.wetside.core.trial.TrialKind;
 import org.wetside.core.trial.TrialStep;
 
-/** How each test is made, and what a clearing time is compared by: the files of tests. */
+/** How each test is made: the file of tests. */
 public final class TestGuides {
   private final List<ReferenceRow> steps;
-  private final List<ReferenceRow> limits;
 
-  private TestGuides(List<ReferenceRow> steps, List<ReferenceRow> limits) {
+  private TestGuides(List<ReferenceRow> steps) {
     this.steps = steps;
-    this.limits = limits;
   }
 
-  /** Reads the files. */
+  /** Reads the file. */
   public static TestGuides open() {
-    return new TestGuides(
-        ReferenceTable.open("baths/test_steps").rows(),
-        ReferenceTable.open("baths/test_limits").rows());
+    return new TestGuides(ReferenceTable.open("baths/test_steps").rows());
   }
 
   /** How that test is made. */
@@ -37,24 +31,6 @@ public final class TestGuides {
             .filter(row -> row.text("test").equals(kind.word()))
             .map(TestGuides::step)
             .toList());
-  }
-
-  /** When a fixer is spent by its clearing time, and when two times may be compared. */
-  public ClearingLimits clearing() {
-    ReferenceRow spent = limit("spent from");
-    return new ClearingLimits(
-        spent.number("least"),
-        spent.citation(),
-        spent.standing(),
-        TemperatureDifference.ofKelvins(limit("comparable within").number("least")));
-  }
-
-  private ReferenceRow limit(String what) {
-    return limits.stream()
-        .filter(row -> row.text("test").equals(TrialKind.CLEARING.word()))
-        .filter(row -> row.text("what").equals(what))
-        .findFirst()
-        .orElseThrow();
   }
 
   private static TrialStep step(ReferenceRow row) {

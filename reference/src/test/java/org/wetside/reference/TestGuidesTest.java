@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.wetside.core.source.Standing;
 import org.wetside.core.trial.StepMoment;
 import org.wetside.core.trial.TrialGuide;
 import org.wetside.core.trial.TrialKind;
@@ -61,21 +60,6 @@ class TestGuidesTest {
                 .filter(row -> row.text("formula").equals("HT-2"))
                 .map(row -> row.text("offer")))
         .containsExactly("test kit");
-  }
-
-  /**
-   * CH-S01, CH-S32: discard when clearing takes twice as long; the same figure as in the
-   * capacities.
-   */
-  @Test
-  void spentIsTwiceTheFirstTime() {
-    assertThat(GUIDES.clearing().spentTimes()).isEqualTo(2);
-    assertThat(GUIDES.clearing().standing()).isEqualTo(Standing.PUBLISHED);
-    assertThat(
-            ReferenceTable.open("baths/capacity").rows().stream()
-                .filter(row -> row.text("what").equals("discard when clearing takes"))
-                .map(row -> row.number("least")))
-        .containsExactly(GUIDES.clearing().spentTimes());
   }
 
   @Test

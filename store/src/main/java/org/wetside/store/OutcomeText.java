@@ -1,15 +1,14 @@
 package org.wetside.store;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import org.wetside.core.trial.Difference;
 import org.wetside.core.trial.TrialOutcome;
 
 /** What came of a test, as its columns hold it. */
 final class OutcomeText {
-  private static final String BETWEEN = ", ";
+  /** Between the reasons of one test. */
+  private static final String BETWEEN = "\n";
 
   private OutcomeText() {}
 
@@ -27,7 +26,7 @@ final class OutcomeText {
   /** Why nothing was said, or what was in the way of comparing. */
   static String reason(TrialOutcome outcome) {
     if (outcome instanceof TrialOutcome.NotComparable not) {
-      return not.differences().stream().map(Difference::word).collect(Collectors.joining(BETWEEN));
+      return String.join(BETWEEN, not.why());
     }
     return outcome instanceof TrialOutcome.NotJudged not ? not.reason() : "";
   }
@@ -39,9 +38,7 @@ final class OutcomeText {
       case "passed" -> new TrialOutcome.Passed(times);
       case "failed" -> new TrialOutcome.Failed(times);
       case "baseline made" -> new TrialOutcome.BaselineMade();
-      case "not comparable" ->
-          new TrialOutcome.NotComparable(
-              Arrays.stream(reason.split(BETWEEN, -1)).map(Difference::fromWord).toList());
+      case "not comparable" -> new TrialOutcome.NotComparable(List.of(reason.split(BETWEEN, -1)));
       default -> new TrialOutcome.NotJudged(reason);
     };
   }

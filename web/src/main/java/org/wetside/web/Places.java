@@ -39,6 +39,8 @@ import org.wetside.web.shelf.ShelfRoutes;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
 import org.wetside.web.track.TrackRoutes;
+import org.wetside.web.trial.TestApi;
+import org.wetside.web.trial.TestRoutes;
 import org.wetside.web.voice.VoiceRoutes;
 import org.wetside.web.wash.WashRoutes;
 import org.wetside.web.waste.WasteApi;
@@ -82,6 +84,8 @@ final class Places {
         new ProcessPagesRoutes(wetside, pages),
         new TankApi(wetside),
         new ThermometerApi(wetside),
+        new TestRoutes(wetside, pages),
+        new TestApi(wetside),
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),
         new VoiceRoutes(),

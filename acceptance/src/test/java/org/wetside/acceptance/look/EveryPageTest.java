@@ -55,6 +55,7 @@ class EveryPageTest {
         "/shelf/formulas/D-76?make=5",
         "/shelf/formulas/HT-2",
         "/shelf/formulas/batches/1",
+        "/bench/test/film",
         "/negatives",
         "/equipment",
         "/equipment/waters",

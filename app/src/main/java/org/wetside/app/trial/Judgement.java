@@ -29,8 +29,7 @@ record Judgement(TrialOutcome outcome, Optional<Clearing> clearing) {
    * @throws BadValueException when it is judged before its time, or the time cannot be
    */
   static Judgement of(Trial trial, Duration took, Sighting seen, Optional<Bottle> bottle) {
-    TestGuides guides = TestGuides.open();
-    Optional<Duration> least = guides.of(trial.kind()).leftFor();
+    Optional<Duration> least = TestGuides.open().of(trial.kind()).leftFor();
     if (seen == Sighting.GOOD && least.isPresent() && took.compareTo(least.get()) < 0) {
       throw new BadValueException(
           "time of the drop",
@@ -45,13 +44,12 @@ record Judgement(TrialOutcome outcome, Optional<Clearing> clearing) {
               : new TrialOutcome.Failed(OptionalDouble.empty()),
           Optional.empty());
     }
-    ClearingRule rule = new ClearingRule(guides.clearing());
     Optional<Clearing> baseline =
         bottle.flatMap(known -> known.state().baseline()).flatMap(test -> test.what().clearing());
     Clearing taken = taken(clip.get(), took);
     return seen == Sighting.GOOD
-        ? new Judgement(rule.cleared(taken, baseline), Optional.of(taken))
-        : new Judgement(rule.notClear(taken, baseline), Optional.empty());
+        ? new Judgement(ClearingRule.cleared(taken, baseline), Optional.of(taken))
+        : new Judgement(ClearingRule.notClear(taken, baseline), Optional.empty());
   }
 
   private static Clearing taken(ClipWish clip, Duration took) {

@@ -1,25 +1,19 @@
 package org.wetside.core.trial;
 
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.wetside.core.quantity.TimeSpan;
 import org.wetside.core.shelf.Clearing;
+import org.wetside.core.shelf.ClearingComparison;
 
 /**
  * Judges a clearing time. The time of a clip in fresh solution is the baseline; later ones are
- * compared with it only for the same film, the same dilution and nearly the same temperature.
+ * compared with it only where {@link ClearingComparison} allows it.
  */
 public final class ClearingRule {
-  private final ClearingLimits limits;
-
-  /** By these limits. */
-  public ClearingRule(ClearingLimits limits) {
-    this.limits = limits;
-  }
+  private ClearingRule() {}
 
   /**
    * A clip has cleared.
@@ -27,72 +21,44 @@ public final class ClearingRule {
    * @param taken the time it took; as a baseline when the solution was fresh
    * @param baseline the time in fresh solution, if one was taken
    */
-  public TrialOutcome cleared(Clearing taken, Optional<Clearing> baseline) {
+  public static TrialOutcome cleared(Clearing taken, Optional<Clearing> baseline) {
     if (taken.baseline()) {
       return new TrialOutcome.BaselineMade();
     }
-    List<Difference> differences = differences(taken, baseline);
-    if (!differences.isEmpty()) {
-      return new TrialOutcome.NotComparable(differences);
+    ClearingComparison compared = ClearingComparison.of(baseline, taken);
+    if (compared instanceof ClearingComparison.Compared like) {
+      OptionalDouble times = OptionalDouble.of(like.ratio());
+      return like.spent() ? new TrialOutcome.Failed(times) : new TrialOutcome.Passed(times);
     }
-    double times = times(taken.time(), baseline.orElseThrow());
-    // a time written in tenths of a second must not miss the double by a rounding
-    return times >= limits.spentTimes() - 1e-9
-        ? new TrialOutcome.Failed(OptionalDouble.of(times))
-        : new TrialOutcome.Passed(OptionalDouble.of(times));
+    return new TrialOutcome.NotComparable(((ClearingComparison.NotComparable) compared).why());
   }
 
   /**
-   * A clip was taken out before it was clear. That it is spent can be said only when it was left
-   * for as long as a spent fixer takes.
+   * A clip was taken out before it was clear. That the fixer is spent can be said only when it was
+   * left for as long as a spent fixer takes.
    *
    * @param left how long it was left, under which conditions
    * @param baseline the time in fresh solution, if one was taken
    */
-  public TrialOutcome notClear(Clearing left, Optional<Clearing> baseline) {
-    if (baseline.isEmpty() || left.baseline() || !differences(left, baseline).isEmpty()) {
-      return new TrialOutcome.NotJudged(
-          "it was not clear after "
-              + clock(left.time())
-              + ", and there is nothing to compare with");
+  public static TrialOutcome notClear(Clearing left, Optional<Clearing> baseline) {
+    if (!left.baseline()
+        && baseline.isPresent()
+        && ClearingComparison.of(baseline, left) instanceof ClearingComparison.Compared like) {
+      return like.spent()
+          ? new TrialOutcome.Failed(OptionalDouble.of(like.ratio()))
+          : new TrialOutcome.NotJudged(
+              "it was taken out after "
+                  + clock(left.time())
+                  + "; spent is said only from "
+                  + clock(spentAt(baseline.get())));
     }
-    double times = times(left.time(), baseline.get());
-    return times >= limits.spentTimes() - 1e-9
-        ? new TrialOutcome.Failed(OptionalDouble.of(times))
-        : new TrialOutcome.NotJudged(
-            "it was taken out after "
-                + clock(left.time())
-                + "; spent is said only from "
-                + clock(spentAt(baseline.get())));
+    return new TrialOutcome.NotJudged(
+        "it was not clear after " + clock(left.time()) + ", and there is nothing to compare with");
   }
 
   /** The clearing time from which the fixer is spent. */
-  public Duration spentAt(Clearing baseline) {
-    return TimeSpan.ofSeconds(limits.spentTimes() * TimeSpan.toSeconds(baseline.time()));
-  }
-
-  /** What is in the way of comparing; empty when nothing is. */
-  public List<Difference> differences(Clearing taken, Optional<Clearing> baseline) {
-    if (baseline.isEmpty()) {
-      return List.of(Difference.NO_BASELINE);
-    }
-    Clearing first = baseline.get();
-    List<Difference> found = new ArrayList<>();
-    if (!taken.film().equalsIgnoreCase(first.film())) {
-      found.add(Difference.FILM);
-    }
-    if (!taken.dilution().equalsIgnoreCase(first.dilution())) {
-      found.add(Difference.DILUTION);
-    }
-    double apart = taken.temperature().minus(first.temperature()).abs().kelvins();
-    if (apart > limits.within().kelvins() + 1e-9) {
-      found.add(Difference.TEMPERATURE);
-    }
-    return found;
-  }
-
-  private static double times(Duration taken, Clearing baseline) {
-    return TimeSpan.toSeconds(taken) / TimeSpan.toSeconds(baseline.time());
+  public static Duration spentAt(Clearing baseline) {
+    return TimeSpan.ofSeconds(ClearingComparison.SPENT_AT * TimeSpan.toSeconds(baseline.time()));
   }
 
   private static String clock(Duration time) {

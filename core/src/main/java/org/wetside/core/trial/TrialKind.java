@@ -42,6 +42,11 @@ public enum TrialKind {
     return baths.isEmpty();
   }
 
+  /** Whether it is a test of a fixer: a failed one calls back the rolls that were fixed in it. */
+  public boolean ofFixer() {
+    return fits(BathKind.FIXER);
+  }
+
   /** Whether it says something of a bath of that kind. */
   public boolean fits(BathKind bath) {
     return baths.contains(bath);

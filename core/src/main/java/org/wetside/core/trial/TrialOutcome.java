@@ -45,11 +45,11 @@ public sealed interface TrialOutcome {
   /**
    * A time was taken that nothing can be compared with.
    *
-   * @param differences what is in the way, at least one
+   * @param why what is in the way, in words, at least one
    */
-  record NotComparable(List<Difference> differences) implements TrialOutcome {
+  record NotComparable(List<String> why) implements TrialOutcome {
     public NotComparable {
-      differences = List.copyOf(differences);
+      why = List.copyOf(why);
     }
 
     @Override

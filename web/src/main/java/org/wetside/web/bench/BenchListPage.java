@@ -10,15 +10,18 @@ import org.wetside.web.page.Sheet;
  * @param going runs that have been opened and are not over, the one that ends first in front
  * @param ready loads that wait for their first pour
  * @param over the last runs that are over
+ * @param tests tests that run, then bottles that can be tested
  */
 public record BenchListPage(
-    Sheet sheet, List<RunLine> going, List<LoadLine> ready, List<RunLine> over) {
+    Sheet sheet, List<RunLine> going, List<LoadLine> ready, List<RunLine> over,
+    List<TestLine> tests) {
 
   /** Keeps unmodifiable copies. */
   public BenchListPage {
     going = List.copyOf(going);
     ready = List.copyOf(ready);
     over = List.copyOf(over);
+    tests = List.copyOf(tests);
   }
 
   /**
@@ -33,6 +36,15 @@ public record BenchListPage(
    */
   public record RunLine(
       long run, String tank, String rolls, String state, String time, String timeWord) {}
+
+  /**
+   * A bath that can be tested here, or whose test runs.
+   *
+   * @param path where
+   * @param what in words: {@code bottle F, rapid fixer}
+   * @param runs whether its test runs
+   */
+  public record TestLine(String path, String what, boolean runs) {}
 
   /**
    * One load that may start.

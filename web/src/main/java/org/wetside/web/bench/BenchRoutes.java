@@ -56,7 +56,12 @@ public final class BenchRoutes implements Routes {
     pages.show(
         ctx,
         "bench-list.jte",
-        new BenchListPage(pages.sheet(ctx, Place.BENCH, "Bench"), going, ready, over));
+        new BenchListPage(
+            pages.sheet(ctx, Place.BENCH, "Bench"),
+            going,
+            ready,
+            over,
+            new TestLines(wetside).all()));
   }
 
   private void open(Context ctx) {

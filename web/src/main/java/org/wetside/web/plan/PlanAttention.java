@@ -51,6 +51,7 @@ final class PlanAttention {
                         "Today's backup could not be made: " + failed.reason(),
                         "/equipment/backups",
                         "To the backups")));
+    attention.addAll(new TestAttention(wetside).all());
     for (LoadLine line : lines) {
       if (!line.done() && line.id() > 0) {
         wetside.listLoads().find(line.id()).ifPresent(load -> addOf(attention, line, load));
