@@ -84,9 +84,7 @@ final class TestCommand extends HomeCommand<TestView> {
 
   private String subject() {
     String said = subject == null ? "" : subject.strip();
-    return said.equalsIgnoreCase(TestsView.FILM)
-        ? TestsView.FILM
-        : said.toUpperCase(Locale.ROOT);
+    return said.equalsIgnoreCase(TestsView.FILM) ? TestsView.FILM : said.toUpperCase(Locale.ROOT);
   }
 
   private TestBody body() {
@@ -116,7 +114,16 @@ final class TestCommand extends HomeCommand<TestView> {
   void print(TestView view, PrintWriter out) {
     out.println(view.text());
     for (TestView.FixView fix : view.fixing()) {
-      out.println("Fix for " + fix.time() + ", " + fix.why() + " (" + fix.standing() + ", " + fix.source() + ")");
+      out.println(
+          "Fix for "
+              + fix.time()
+              + ", "
+              + fix.why()
+              + " ("
+              + fix.standing()
+              + ", "
+              + fix.source()
+              + ")");
     }
     if (view.recall() != null) {
       out.println("Rolls fixed since the last good test are on the recall list: Shelf, Recall.");

@@ -82,8 +82,7 @@ class BathTestPageTest {
       assertThat(page.locator("#mark")).hasText("spent from 1:30");
       clock.pass(Duration.ofSeconds(60));
       page.keyboard().press("Space");
-      assertThat(page.locator("h1"))
-          .hasText("Bottle F fixes: clear in 1:00, 1.33 × the baseline.");
+      assertThat(page.locator("h1")).hasText("Bottle F fixes: clear in 1:00, 1.33 × the baseline.");
     }
   }
 
@@ -193,8 +192,10 @@ class BathTestPageTest {
           new Page.ScreenshotOptions()
               .setPath(Path.of(picture, which.replace(' ', '-') + "-" + width + ".png")));
     }
-    assertThat(new AxeBuilder(page).analyze().getViolations().stream()
-            .map(rule -> rule.getId() + " " + rule.getNodes()))
+    assertThat(
+            new AxeBuilder(page)
+                .analyze().getViolations().stream()
+                    .map(rule -> rule.getId() + " " + rule.getNodes()))
         .as(which + " " + width)
         .isEmpty();
     assertThat((int) page.evaluate("() => document.documentElement.scrollWidth"))

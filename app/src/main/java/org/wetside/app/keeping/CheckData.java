@@ -84,7 +84,7 @@ public final class CheckData {
   private static Findings read(Session session, Path file, int version, List<Fault> faults) {
     RunBooks runs = new RunBooks(session, faults);
     BottleBooks bottles = new BottleBooks(session, faults);
-    Readable rest = new Readable(session, faults);
+    ReadableData rest = new ReadableData(session, faults);
     runs.check();
     bottles.check();
     rest.check();

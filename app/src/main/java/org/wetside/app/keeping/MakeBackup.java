@@ -113,7 +113,7 @@ public final class MakeBackup {
         FileTime at = Files.getLastModifiedTime(one);
         last = at.compareTo(last) > 0 ? at : last;
       } catch (IOException notThere) {
-        continue;
+        // what is not there was not written to
       }
     }
     return last;

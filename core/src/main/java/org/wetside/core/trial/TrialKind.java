@@ -19,6 +19,8 @@ public enum TrialKind {
 
   private final String word;
   private final String title;
+
+  @SuppressWarnings("ImmutableEnumChecker") // made by List.of, so nothing changes it
   private final List<BathKind> baths;
 
   TrialKind(String word, String title, BathKind... baths) {

@@ -13,7 +13,10 @@ import org.wetside.web.page.Sheet;
  * @param tests tests that run, then bottles that can be tested
  */
 public record BenchListPage(
-    Sheet sheet, List<RunLine> going, List<LoadLine> ready, List<RunLine> over,
+    Sheet sheet,
+    List<RunLine> going,
+    List<LoadLine> ready,
+    List<RunLine> over,
     List<TestLine> tests) {
 
   /** Keeps unmodifiable copies. */

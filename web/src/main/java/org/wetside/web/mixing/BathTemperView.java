@@ -72,6 +72,10 @@ public record BathTemperView(
     BathWanted bath = one.bath();
     BathTemperWords words = new BathTemperWords(one, units);
     boolean keeps = timeConstantMinutes != null && Double.isFinite(one.keeps());
+    double keepsMinutes =
+        timeConstantMinutes != null && keeps
+            ? one.keeps() * timeConstantMinutes
+            : Double.POSITIVE_INFINITY;
     return new BathTemperView(
         bath.name(),
         bath.fills(),
@@ -88,7 +92,7 @@ public record BathTemperView(
         one.waters() instanceof Tempering.CannotBeReached none ? none.nearest().celsius() : null,
         one.asItComes().celsius(),
         TimeSpan.toSeconds(bath.pouredAfter()),
-        keeps ? one.keeps() * timeConstantMinutes : null,
+        keeps ? keepsMinutes : null,
         one.atPour().map(Temperature::celsius).orElse(null),
         one.byItself()
             .filter(TimeInBand.Inside.class::isInstance)
@@ -96,6 +100,6 @@ public record BathTemperView(
             .map(inside -> TimeSpan.toSeconds(inside.from()) / 60)
             .orElse(null),
         words.todo(),
-        words.forecast(keeps ? one.keeps() * timeConstantMinutes : Double.POSITIVE_INFINITY));
+        words.forecast(keepsMinutes));
   }
 }

@@ -2,6 +2,7 @@ package org.wetside.web.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
 import org.wetside.core.quantity.BadValueException;
@@ -14,6 +15,8 @@ import org.wetside.core.shelf.Bottle;
  * @param paper {@code a4} or {@code letter}; a4 when nothing is said
  */
 public record LabelWish(@Nullable String bottles, @Nullable String paper) {
+  private static final Pattern LETTERS = Pattern.compile("[\\s,]+");
+
   /**
    * The labels.
    *
@@ -25,7 +28,7 @@ public record LabelWish(@Nullable String bottles, @Nullable String paper) {
     if (bottles == null || bottles.isBlank()) {
       found.addAll(wetside.listBottles().all());
     } else {
-      for (String letter : bottles.strip().split("[\\s,]+", -1)) {
+      for (String letter : LETTERS.split(bottles.strip(), -1)) {
         found.add(
             wetside
                 .listBottles()

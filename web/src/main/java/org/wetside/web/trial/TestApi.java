@@ -50,8 +50,7 @@ public final class TestApi implements Routes {
             ? body.test()
             : found
                 .open()
-                .orElseThrow(
-                    () -> new BadValueException("test", "none", "no test of it runs now"))
+                .orElseThrow(() -> new BadValueException("test", "none", "no test of it runs now"))
                 .id();
     String note = body.note() == null ? "" : body.note();
     return TestView.of(
@@ -61,9 +60,7 @@ public final class TestApi implements Routes {
   /** What an address names: a letter in any case, or film. */
   static String subject(Context ctx) {
     String said = ctx.pathParam("subject").strip();
-    return said.equalsIgnoreCase(TestsView.FILM)
-        ? TestsView.FILM
-        : said.toUpperCase(Locale.ROOT);
+    return said.equalsIgnoreCase(TestsView.FILM) ? TestsView.FILM : said.toUpperCase(Locale.ROOT);
   }
 
   /** The tests of what an address names. */

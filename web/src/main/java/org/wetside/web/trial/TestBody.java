@@ -59,12 +59,11 @@ public record TestBody(
           ? wetside.startTest().ofFilm(numbers)
           : wetside.judgeTest().madeOfFilm(numbers, Sighting.parse(seen), said());
     }
-    Optional<ClipWish> clip = what == TrialKind.CLEARING ? Optional.of(clip(wetside, subject)) : Optional.empty();
+    Optional<ClipWish> clip =
+        what == TrialKind.CLEARING ? Optional.of(clip(wetside, subject)) : Optional.empty();
     return seen == null
         ? wetside.startTest().of(subject, what, clip)
-        : wetside
-            .judgeTest()
-            .made(subject, what, clip, took(what), Sighting.parse(seen), said());
+        : wetside.judgeTest().made(subject, what, clip, took(what), Sighting.parse(seen), said());
   }
 
   private ClipWish clip(Wetside wetside, String subject) {

@@ -128,9 +128,7 @@ final class TestPages {
   private static String title(FindTests.Found found) {
     return found
         .bottle()
-        .map(
-            bottle ->
-                "bottle " + bottle.label().letter() + ", " + bottle.label().contents())
+        .map(bottle -> "bottle " + bottle.label().letter() + ", " + bottle.label().contents())
         .orElse("washed film");
   }
 

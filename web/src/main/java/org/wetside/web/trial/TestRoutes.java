@@ -79,8 +79,7 @@ public final class TestRoutes implements Routes {
       wetside.startTest().ofFilm(TestForm.rolls(reader));
       return;
     }
-    Optional<ClipWish> clip =
-        kind == TrialKind.CLEARING ? TestForm.clip(reader) : Optional.empty();
+    Optional<ClipWish> clip = kind == TrialKind.CLEARING ? TestForm.clip(reader) : Optional.empty();
     if (reader.isGood()) {
       wetside.startTest().of(subject, kind, clip);
     }
@@ -113,8 +112,7 @@ public final class TestRoutes implements Routes {
     return found.over().stream().filter(trial -> trial.id() == id).findFirst();
   }
 
-  private static Optional<TrialKind> kind(
-      @Nullable String said, FindTests.Found found) {
+  private static Optional<TrialKind> kind(@Nullable String said, FindTests.Found found) {
     if (found.bottle().isEmpty()) {
       return Optional.of(TrialKind.RESIDUE);
     }

@@ -26,8 +26,8 @@ import org.wetside.core.trial.TrialOutcome;
  * @param endedAt when it was judged; null while it runs
  * @param seconds how long it ran; null while it runs
  * @param outcome passed, failed, baseline made, not comparable or not judged; null while it runs
- * @param timesBaseline how many times as long as in fresh solution it took; null where no times
- *     are compared
+ * @param timesBaseline how many times as long as in fresh solution it took; null where no times are
+ *     compared
  * @param differences what is in the way of comparing; empty as a rule
  * @param note why nothing is said, or what else was seen; may be empty
  * @param text in one sentence
@@ -64,8 +64,7 @@ public record TestView(
    * @param standing how that rule is known
    * @param source where it was read
    */
-  public record FixView(
-      double seconds, double times, String why, String standing, String source) {
+  public record FixView(double seconds, double times, String why, String standing, String source) {
     /** Minutes and seconds. */
     public String time() {
       return TestPage.clock(seconds);
@@ -111,9 +110,7 @@ public record TestView(
   }
 
   private static List<String> differences(TrialOutcome outcome) {
-    return outcome instanceof TrialOutcome.NotComparable not
-        ? not.why()
-        : List.of();
+    return outcome instanceof TrialOutcome.NotComparable not ? not.why() : List.of();
   }
 
   private static String note(Optional<TrialEnd> end) {

@@ -68,8 +68,7 @@ final class TestWords {
               + ". Do not fix in it.";
       case LEADER ->
           capital(subject(trial)) + " does not develop as it should. Do not develop in it.";
-      case IODIDE ->
-          "A precipitate stays: " + subject(trial) + " is exhausted. Do not fix in it.";
+      case IODIDE -> "A precipitate stays: " + subject(trial) + " is exhausted. Do not fix in it.";
       case RESIDUE -> "The drop left a stain: wash " + subject(trial) + " on, and test again.";
     };
   }

@@ -40,11 +40,7 @@ public record TestsView(
    * @param spentSeconds the clearing time from which the fixer is spent
    */
   public record BaselineView(
-      double seconds,
-      String film,
-      String dilution,
-      double temperatureC,
-      double spentSeconds) {
+      double seconds, String film, String dilution, double temperatureC, double spentSeconds) {
     static BaselineView of(Clearing clearing) {
       return new BaselineView(
           clearing.seconds(),
@@ -59,16 +55,11 @@ public record TestsView(
   public static TestsView of(FindTests.Found found, Units units) {
     Optional<Bottle> bottle = found.bottle();
     List<TrialKind> kinds =
-        bottle
-            .map(known -> TrialKind.of(known.label().bath()))
-            .orElse(List.of(TrialKind.RESIDUE));
+        bottle.map(known -> TrialKind.of(known.label().bath())).orElse(List.of(TrialKind.RESIDUE));
     return new TestsView(
         bottle.map(known -> known.label().letter()).orElse(FILM),
         kinds.stream().map(kind -> GuideView.of(kind, bottle)).toList(),
-        bottle
-            .flatMap(UsualClip::baseline)
-            .map(BaselineView::of)
-            .orElse(null),
+        bottle.flatMap(UsualClip::baseline).map(BaselineView::of).orElse(null),
         found.open().map(open -> TestView.of(open, units)).orElse(null),
         found.over().stream().map(over -> TestView.of(over, units)).toList());
   }

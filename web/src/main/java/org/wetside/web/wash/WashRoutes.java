@@ -76,13 +76,13 @@ public final class WashRoutes implements Routes {
 
   private WashPage page(Context ctx, WashForm form, @Nullable WashAnswer answer) {
     Units units = Pages.units(ctx);
-    boolean drawn = answer != null && answer.dwellSaid();
+    WashAnswer drawn = answer != null && answer.dwellSaid() ? answer : null;
     return new WashPage(
         pages.sheet(ctx, Place.SHELF, "Wash and dry"),
         form.shown(),
         answer == null ? null : WashView.of(answer, units),
-        drawn ? CourseDrawing.of(answer.forecast(), WIDE) : null,
-        drawn ? CourseDrawing.of(answer.forecast(), NARROW) : null,
+        drawn == null ? null : CourseDrawing.of(drawn.forecast(), WIDE),
+        drawn == null ? null : CourseDrawing.of(drawn.forecast(), NARROW),
         form.wish().map(wish -> WashesView.of(wish, units).washes()).orElse(List.of()),
         answer == null ? null : dried(form, answer, units),
         WashPage.choices(new ForeseeWash().methods()));

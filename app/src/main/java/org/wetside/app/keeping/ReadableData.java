@@ -17,12 +17,12 @@ import org.wetside.store.Tanks;
 import org.wetside.store.Thermometers;
 
 /** Reads everything else there is, and follows every loaded roll to its load. */
-final class Readable {
+final class ReadableData {
   private final Session session;
   private final List<Fault> faults;
   private int rolls;
 
-  Readable(Session session, List<Fault> faults) {
+  ReadableData(Session session, List<Fault> faults) {
     this.session = session;
     this.faults = faults;
   }
@@ -51,7 +51,8 @@ final class Readable {
   /** A roll that is loaded but in no load would never be seen again. */
   private void findLoads() {
     for (Roll roll : new Rolls(session).in(RollState.LOADED)) {
-      long open = new Loads(session).of(roll.number()).stream().filter(Readable::isOpen).count();
+      long open =
+          new Loads(session).of(roll.number()).stream().filter(ReadableData::isOpen).count();
       if (open != 1) {
         faults.add(
             new Fault(
