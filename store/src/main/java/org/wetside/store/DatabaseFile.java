@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
 
 /**
  * A database as a file: to look at and to copy, whatever its version and whoever is writing in it.
@@ -36,12 +37,14 @@ public final class DatabaseFile {
    */
   public int version() {
     return reading(
-        connection -> {
-          int version = Schema.of(connection);
-          if (version == 0 || !Missing.known(connection)) {
-            throw new StoreException(file + " is a database, but not one of Wetside");
+        () -> {
+          try (Connection connection = opened()) {
+            int version = Schema.of(connection);
+            if (version == 0 || !Missing.known(connection)) {
+              throw new StoreException(file + " is a database, but not one of Wetside");
+            }
+            return Schema.checked(version, file);
           }
-          return Schema.checked(version, file);
         });
   }
 
@@ -58,26 +61,33 @@ public final class DatabaseFile {
    */
   public List<String> faults() {
     return reading(
-        connection -> {
-          List<String> faults = new ArrayList<>();
-          look(faults, () -> DatabaseFile.pages(connection));
-          look(faults, () -> lines(connection, "PRAGMA foreign_key_check", REFERENCE));
-          look(faults, () -> Missing.from(connection));
-          return faults;
+        () -> {
+          try (Connection connection = opened()) {
+            List<String> faults = new ArrayList<>();
+            look(faults, () -> pages(connection));
+            look(faults, () -> lines(connection, "PRAGMA foreign_key_check", REFERENCE));
+            look(faults, () -> Missing.from(connection));
+            return faults;
+          }
         });
   }
 
-  private interface Search {
-    List<String> faults() throws SQLException;
+  /** One that cannot be finished has found something too. */
+  private static void look(List<String> faults, Callable<List<String>> search) {
+    try {
+      faults.addAll(SqliteWords.doing(search, "cannot be read further"));
+    } catch (StoreException broken) {
+      faults.add(String.valueOf(broken.getMessage()));
+    }
   }
 
-  /** One that cannot be finished has found something too. */
-  private static void look(List<String> faults, Search search) {
-    try {
-      faults.addAll(search.faults());
-    } catch (SQLException broken) {
-      faults.add("cannot be read further: " + broken.getMessage());
-    }
+  private List<String> badPages() {
+    return reading(
+        () -> {
+          try (Connection connection = opened()) {
+            return pages(connection);
+          }
+        });
   }
 
   private static List<String> pages(Connection connection) throws SQLException {
@@ -99,8 +109,8 @@ public final class DatabaseFile {
     landing.checkRoom(sizeBytes());
     landing.write(
         beside -> {
-          SqliteWords.doing(() -> vacuum(beside), "writing " + target);
-          List<String> faults = new DatabaseFile(beside).reading(DatabaseFile::pages);
+          long unused = SqliteWords.doing(() -> vacuum(beside), "writing " + target);
+          List<String> faults = new DatabaseFile(beside).badPages();
           if (!faults.isEmpty()) {
             throw new StoreException(
                 "the database " + file + " is damaged, so no copy was kept: " + faults.get(0));
@@ -109,20 +119,23 @@ public final class DatabaseFile {
         replace);
   }
 
-  private void vacuum(Path target) throws SQLException {
+  private long vacuum(Path target) throws SQLException {
     mustExist();
     try (Connection connection = Connections.toRead(file);
         PreparedStatement copy = connection.prepareStatement("VACUUM INTO ?")) {
       copy.setString(1, target.toAbsolutePath().toString());
-      copy.execute();
+      return copy.executeUpdate();
     }
   }
 
   /** How large it is, what has not yet been written back included. */
   public long sizeBytes() {
     return reading(
-        connection ->
-            number(connection, "PRAGMA page_count") * number(connection, "PRAGMA page_size"));
+        () -> {
+          try (Connection connection = opened()) {
+            return number(connection, "PRAGMA page_count") * number(connection, "PRAGMA page_size");
+          }
+        });
   }
 
   /** Migrates it to this program's version; the caller alone knows of the file. */
@@ -132,32 +145,26 @@ public final class DatabaseFile {
 
   /** Writes everything back into the one file, so that no second file belongs to it. */
   public void settle() {
-    SqliteWords.doing(
-        () -> {
-          try (Connection connection = Connections.toWrite(file);
-              Statement statement = connection.createStatement()) {
-            statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
-          }
-        },
-        "reading " + file);
+    boolean unused =
+        reading(
+            () -> {
+              try (Connection connection = Connections.toWrite(file);
+                  Statement statement = connection.createStatement()) {
+                return statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+              }
+            });
   }
 
-  private interface Look<T> {
-    T at(Connection connection) throws SQLException;
+  /** A connection of its own, on which everything that is read is of one moment. */
+  private Connection opened() throws SQLException {
+    mustExist();
+    Connection connection = Connections.toRead(file);
+    connection.setAutoCommit(false);
+    return connection;
   }
 
-  private <T> T reading(Look<T> look) {
-    List<T> seen = new ArrayList<>(1);
-    SqliteWords.doing(
-        () -> {
-          mustExist();
-          try (Connection connection = Connections.toRead(file)) {
-            connection.setAutoCommit(false);
-            seen.add(look.at(connection));
-          }
-        },
-        "reading " + file);
-    return seen.get(0);
+  private <T> T reading(Callable<T> work) {
+    return SqliteWords.doing(work, "reading " + file);
   }
 
   private void mustExist() {

@@ -1,6 +1,7 @@
 package org.wetside.store;
 
 import java.sql.SQLException;
+import java.util.concurrent.Callable;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -10,25 +11,25 @@ final class SqliteWords {
 
   private SqliteWords() {}
 
-  /** Something with the database that may fail. */
-  interface Doing {
-    void run() throws SQLException;
-  }
-
   /**
    * Does it.
    *
+   * @param work throws nothing that is checked but {@link SQLException}
    * @param what for the message, for example {@code reading /home/x/wetside.db}
    * @throws StoreException when the database refuses
    */
-  static void doing(Doing work, String what) {
+  static <T> T doing(Callable<T> work, String what) {
     try {
-      work.run();
+      return work.call();
     } catch (SQLException refused) {
       String reason = reason(refused);
       throw reason.isEmpty()
           ? new StoreException(what, refused)
           : StoreException.saying(what + ": " + reason, refused);
+    } catch (RuntimeException known) {
+      throw known;
+    } catch (Exception impossible) {
+      throw new IllegalStateException(impossible);
     }
   }
 

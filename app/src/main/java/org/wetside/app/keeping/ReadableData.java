@@ -1,6 +1,7 @@
 package org.wetside.app.keeping;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.wetside.core.plan.Load;
 import org.wetside.core.plan.LoadState;
 import org.wetside.core.plan.Roll;
@@ -74,11 +75,7 @@ final class ReadableData {
     }
   }
 
-  private interface Rows {
-    Iterable<?> all();
-  }
-
-  private void read(String where, Rows rows) {
-    Reading.of(where, faults, () -> rows.all().forEach(row -> {}));
+  private void read(String where, Supplier<? extends Iterable<?>> rows) {
+    Reading.of(where, faults, () -> rows.get().forEach(row -> {}));
   }
 }

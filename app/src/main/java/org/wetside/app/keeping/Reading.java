@@ -6,13 +6,8 @@ import java.util.List;
 final class Reading {
   private Reading() {}
 
-  /** Something read from the store. */
-  interface Act {
-    void run();
-  }
-
   /** Whatever a gateway or a type of the core throws, it means that the row is not what it was. */
-  static void of(String where, List<Fault> faults, Act act) {
+  static void of(String where, List<Fault> faults, Runnable act) {
     try {
       act.run();
     } catch (RuntimeException unreadable) {
