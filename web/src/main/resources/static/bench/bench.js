@@ -28,6 +28,7 @@ import { stripOf } from "./strips.js";
 import { Tape } from "./tape.js";
 import { changeTheme } from "./theme.js";
 import { Track } from "./track.js";
+import { newTime } from "./panels/told.js";
 import { spokenPlace, where } from "./panels/where.js";
 
 const MESSAGE_MS = 12000;
@@ -149,6 +150,10 @@ class Bench {
     const gaveWay = run.events.find((one) => one.kind === "lengthened" && one.screen === "conductor" && one.sequence > this.current.sequence);
     if (gaveWay !== undefined) {
       this.tell(gaveWay.words);
+    }
+    const moved = newTime(run, this.current.sequence);
+    if (moved !== null) {
+      this.tell(moved);
     }
     if (run.gaps.length > this.current.gaps.length) {
       this.link.toldSilent = null; // the server was away: it asks who led meanwhile

@@ -27,7 +27,7 @@
  * }} Key
  * @typedef {{id: string, text: string, detail: string, from: number | null, to: number | null}} Strip
  * @typedef {{id: string, text: string, group: string, state: string, advice: string, step: number | null}} Check
- * @typedef {{what: string, firstMinute: string, afterwards: string, standing: string}} Mishap
+ * @typedef {{what: string, firstMinute: string, afterwards: string, standing: string, asks: string | null}} Mishap
  * @typedef {{id: string, sequence: number, kind: string, screen: string, words: string, mayUndoUntil: number | null}} Past
  * @typedef {{hang: string[], hungAt: number | null, doNotTouchUntil: number | null, totalSeconds: number, undoUntil: number | null}} After
  * @typedef {{

@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.authority.KeepAuthority;
 import org.wetside.app.bench.Alarm;
+import org.wetside.app.bench.AskDilutions;
 import org.wetside.app.bench.Bench;
 import org.wetside.app.bench.CheckLoad;
 import org.wetside.app.bench.ForeseeRun;
@@ -404,6 +405,11 @@ public final class Wetside implements AutoCloseable {
   /** Opens a run for a load. */
   public StartRun startRun() {
     return new StartRun(this::database, clock, bench());
+  }
+
+  /** The other dilutions that a wrongly mixed developer may be. */
+  public AskDilutions askDilutions() {
+    return new AskDilutions(this::database, clock, bench(), askTime());
   }
 
   /** Shows a load as its run would be. */

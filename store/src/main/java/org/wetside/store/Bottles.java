@@ -11,6 +11,7 @@ import org.wetside.core.shelf.AfterPouring;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleEvent;
 import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleMark;
 import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.shelf.BottleState;
 import org.wetside.core.shelf.FilmUse;
@@ -162,6 +163,31 @@ public final class Bottles {
     Kept kept = keptAt(letter, since).orElseThrow(() -> missing(letter));
     Volume there = kept.bottle().discarded() ? Volume.ZERO : back;
     post(kept, new LedgerLine(at, run, "", new BottleEvent.UseUndone(there, film)));
+  }
+
+  /**
+   * Marks a bottle for a run; inside the transaction that stores the mishap. A bottle that is not
+   * on the shelf, or no longer, is left alone.
+   *
+   * @param since when the run first poured
+   */
+  public void mark(
+      String letter, BottleMark mark, String why, String run, Instant since, Instant at) {
+    keptAt(letter, since)
+        .filter(kept -> !kept.bottle().discarded())
+        .ifPresent(kept -> post(kept, new LedgerLine(at, run, why, new BottleEvent.Marked(mark))));
+  }
+
+  /** Lifts what {@link #mark} wrote for that run, where nobody has answered it meanwhile. */
+  public void unmark(
+      String letter, BottleMark mark, String why, String run, Instant since, Instant at) {
+    keptAt(letter, since)
+        .filter(
+            kept ->
+                kept.bottle().state().marks().stream()
+                    .anyMatch(seen -> seen.mark() == mark && seen.run().equals(run)))
+        .ifPresent(
+            kept -> post(kept, new LedgerLine(at, run, why, new BottleEvent.MarkLifted(mark))));
   }
 
   /** Folds every ledger anew and keeps what it comes to: after a migration. */

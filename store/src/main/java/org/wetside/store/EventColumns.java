@@ -95,6 +95,7 @@ final class EventColumns {
       words = it.what();
       advice = it.advice();
       by = it.newTime().orElse(null);
+      refersTo = it.about().isEmpty() ? null : it.about();
     } else if (what instanceof Happening.Note it) {
       words = it.text();
     } else if (what instanceof Happening.Gap it) {
@@ -148,7 +149,11 @@ final class EventColumns {
               row.yes("confirmed"));
       case CUE_MISSED -> new Happening.CueMissed(row.text("refers_to"));
       case MISHAP ->
-          new Happening.Mishap(row.text("words"), row.text("advice"), row.maybeDuration("by_ms"));
+          new Happening.Mishap(
+              row.text("words"),
+              row.text("advice"),
+              row.maybeDuration("by_ms"),
+              row.maybeText("refers_to").orElse(""));
       case NOTE -> new Happening.Note(row.text("words"));
       case GAP ->
           new Happening.Gap(row.moment("from_at"), row.moment("to_at"), row.duration("by_ms"));

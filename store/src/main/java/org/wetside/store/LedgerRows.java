@@ -11,14 +11,22 @@ import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.BottleEvent;
+import org.wetside.core.shelf.BottleMark;
 import org.wetside.core.shelf.Clearing;
 import org.wetside.core.shelf.FilmUse;
 import org.wetside.core.shelf.LedgerLine;
+import org.wetside.core.shelf.MarkSeen;
+import org.wetside.core.shelf.OpenMarks;
 import org.wetside.core.shelf.PostedLine;
 import org.wetside.core.shelf.TestSeen;
 
 /** A ledger as rows: how each event is written, and read back. */
 final class LedgerRows {
+  private static final String OF_MARKS =
+      "SELECT * FROM bottle_line WHERE bottle_id = ? AND kind IN ('do not use', 'do not use lifted',"
+          + " 'test first', 'test first lifted', 'leader test passed', 'clip test passed',"
+          + " 'iodide test passed') ORDER BY id";
+
   private final Session session;
 
   LedgerRows(Session session) {
@@ -86,6 +94,15 @@ final class LedgerRows {
     return new TestSeen(line.at(), (BottleEvent.Tested) line.what());
   }
 
+  /** What mishaps wrote on a bottle and nobody has answered; read from those lines alone. */
+  List<MarkSeen> marks(long bottle) {
+    List<MarkSeen> marks = List.of();
+    for (LedgerLine line : session.list(OF_MARKS, row -> line(row, List.of()).line(), bottle)) {
+      marks = OpenMarks.after(marks, line);
+    }
+    return marks;
+  }
+
   private PostedLine one(long id) {
     return read(
             "SELECT * FROM bottle_line WHERE id = ?",
@@ -136,8 +153,20 @@ final class LedgerRows {
       case "moved down" -> new BottleEvent.MovedDown();
       case "discarded" -> new BottleEvent.Discarded();
       case "rolls fixed again" -> new BottleEvent.Refixed(List.of(row.text("rolls").split("\n")));
-      default -> test(kind, row);
+      default -> mark(kind).orElseGet(() -> test(kind, row));
     };
+  }
+
+  private static Optional<BottleEvent> mark(String kind) {
+    for (BottleMark mark : BottleMark.values()) {
+      if (mark.word().equals(kind)) {
+        return Optional.of(new BottleEvent.Marked(mark));
+      }
+      if (mark.liftedWord().equals(kind)) {
+        return Optional.of(new BottleEvent.MarkLifted(mark));
+      }
+    }
+    return Optional.empty();
   }
 
   private static BottleEvent test(String kind, Row row) {

@@ -59,6 +59,7 @@ record TestLines(
         leader.map(ledger::test),
         proof.map(ledger::test),
         clearing.map(ledger::test),
-        baseline.map(ledger::test));
+        baseline.map(ledger::test),
+        ledger.marks(row.whole("id")));
   }
 }

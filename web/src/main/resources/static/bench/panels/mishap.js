@@ -3,6 +3,7 @@
 import { html } from "../elements.js";
 import { stepAt } from "../snapshot.js";
 import { back, keyIn } from "./panel.js";
+import { more } from "./told.js";
 
 const ON_A_PHONE = 8;
 
@@ -16,7 +17,7 @@ export function mishap(bench, from = 0) {
     press: () => {
       bench.post({ kind: "mishap", step: step.index, what: m.what });
       bench.alarm(m.firstMinute);
-      bench.open(advice(bench, m));
+      bench.open(advice(bench, m, step));
     },
   }));
   const atOnce = window.matchMedia("(max-width: 699px) and (orientation: portrait)").matches ? ON_A_PHONE : keys.length;
@@ -36,8 +37,9 @@ function letterOf(index) {
   return "1234567890ABDEFG".charAt(index);
 }
 
-/** @param {import("./panel.js").Bench} bench @param {import("../snapshot.js").Mishap} m @returns {import("./panel.js").Panel} */
-function advice(bench, m) {
+/** @param {import("./panel.js").Bench} bench @param {import("../snapshot.js").Mishap} m @param {import("../snapshot.js").Step} step @returns {import("./panel.js").Panel} */
+function advice(bench, m, step) {
+  const asked = more(bench, m, step);
   return {
     name: "advice",
     lines: ["Do this", "now"],
@@ -49,7 +51,9 @@ function advice(bench, m) {
         html("p", { class: "first" }, m.firstMinute),
         html("p", {}, m.afterwards),
         html("p", { class: "soft" }, `${m.standing}; noted in the record`),
+        asked.place,
       ),
+    keys: asked.keys,
     slots: () => [
       back(bench),
       bench.actions.canUndo() ? { label: "It did not happen", letter: "U", press: () => { bench.actions.undo(); bench.open(null); } } : null,

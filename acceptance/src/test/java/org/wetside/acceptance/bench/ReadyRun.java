@@ -34,6 +34,11 @@ final class ReadyRun implements AutoCloseable {
   final long run;
 
   ReadyRun(Path home) {
+    this(home, "some film", "soup");
+  }
+
+  /** The same with another film and another developer. */
+  ReadyRun(Path home, String film, String developer) {
     wetside = Wetside.open(home, Clock.systemUTC());
     server = WebServer.start(wetside, WebOptions.onPort(0));
     wetside
@@ -45,12 +50,12 @@ final class ReadyRun implements AutoCloseable {
                 List.of(new Tank.Room(FilmFormat.SMALL, 2, Volume.ofMillilitres(300))),
                 Volume.ofMillilitres(650)));
     wetside.keepThermometers().add("glass rod");
-    bottle("D", "soup", BottleRole.STOCK, BathKind.DEVELOPER, "");
+    bottle("D", developer, BottleRole.STOCK, BathKind.DEVELOPER, "");
     bottle("S", "vinegar", BottleRole.WORKING, BathKind.STOP_BATH, "");
     bottle("F", "fix", BottleRole.WORKING, BathKind.FIXER, "test first");
     wetside
         .addRolls()
-        .lines("A-1 135 36 some film @400 \"a gate\" precious\nA-2 135 36 some film @400")
+        .lines("A-1 135 36 %s @400 \"a gate\" precious\nA-2 135 36 %s @400".formatted(film, film))
         .orRefuse();
     long load =
         wetside
@@ -60,7 +65,7 @@ final class ReadyRun implements AutoCloseable {
                     List.of("A-1", "A-2"),
                     "Double",
                     "small-tank",
-                    new Recipe("soup", Dilution.parse("1+1"), Temperature.ofCelsius(20)),
+                    new Recipe(developer, Dilution.parse("1+1"), Temperature.ofCelsius(20)),
                     Optional.of(
                         new ChosenTime(
                             Duration.ofMinutes(9), Standing.MEASURED, "own", Optional.empty())),

@@ -326,6 +326,7 @@ public final class Bench implements AutoCloseable {
               new Runs(session).append(id, event, after.state());
               if (outcome instanceof Outcome.Applied) {
                 settle(session, before, after, event);
+                new BottleDoubts(session, after).follow(before.state(), event);
               }
             });
     live.put(id, after);

@@ -14,8 +14,10 @@ import org.wetside.core.process.StepKind;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleMark;
 import org.wetside.core.shelf.BottleNote;
 import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.shelf.MarkSeen;
 import org.wetside.core.shelf.Reason;
 import org.wetside.core.shelf.TestSeen;
 import org.wetside.core.shelf.Verdict;
@@ -109,6 +111,13 @@ final class BottleChecks {
           "spent, its " + test.word() + " failed on " + day(last.get().at()),
           "Do not use it: mix fresh.");
     }
+    for (MarkSeen seen : bottle.state().marks()) {
+      boolean testable = seen.mark() == BottleMark.TEST_FIRST;
+      findings.add(
+          testable ? CheckState.OPEN : CheckState.WARNING,
+          seen.mark().word() + ": " + seen.why(),
+          testable ? howToTest(kind) : "Decide about it under Shelf first.");
+    }
     if (note.doNotUse()) {
       findings.add(
           CheckState.WARNING, "\"do not use\" stands on it", "Decide about it under Shelf first.");
@@ -120,12 +129,7 @@ final class BottleChecks {
           "Test it first, or mix fresh.");
     }
     if (note.testFirst() && !BottleTests.vouches(last, pour.now())) {
-      findings.add(
-          CheckState.OPEN,
-          "test first",
-          kind.developing() || kind == StepKind.FIXER || kind == StepKind.BLEACH_FIX
-              ? "Do a " + test.word() + " in room light and note it under Shelf."
-              : "Try it as its label says.");
+      findings.add(CheckState.OPEN, "test first", howToTest(kind));
     }
     lookAtVerdict(bottle, findings);
     lookAtStrength(kind, bottle, note, findings);
@@ -149,7 +153,9 @@ final class BottleChecks {
             bottle, today(), pour.now(), KeepingTimes.of(bottle), Capacities.of(bottle.label()));
     for (Reason reason : verdict.reasons()) {
       boolean looked =
-          reason.ground() == Reason.Ground.TEST || reason.ground() == Reason.Ground.LABEL;
+          reason.ground() == Reason.Ground.TEST
+              || reason.ground() == Reason.Ground.LABEL
+              || reason.ground() == Reason.Ground.MISHAP;
       boolean ageUnknown =
           reason.ground() == Reason.Ground.AGE && bottle.label().ageFrom().isEmpty();
       if (looked || ageUnknown || reason.verdict() == Verdict.Kind.USE) {
@@ -161,6 +167,12 @@ final class BottleChecks {
           reason.words(),
           discard ? "Do not use it: mix fresh." : "Test it first, or mix fresh.");
     }
+  }
+
+  private static String howToTest(StepKind kind) {
+    return kind.developing() || kind == StepKind.FIXER || kind == StepKind.BLEACH_FIX
+        ? "Do a " + testOf(kind).word() + " in room light and note it under Shelf."
+        : "Try it as its label says.";
   }
 
   private void lookAtStrength(StepKind kind, Bottle bottle, BottleNote note, Findings findings) {

@@ -54,7 +54,7 @@ public final class PrepareLoad {
     FilmProcess process = new FindProcess(database).of(wish.process());
     List<Roll> rolls = wish.rolls().stream().map(this::roll).toList();
     List<PreparedLoad.TimedRoll> timed =
-        rolls.stream().map(roll -> times.of(roll, wish.recipe(), tank, process)).toList();
+        rolls.stream().map(roll -> times.of(roll, wish.recipe(), tank, process.steps())).toList();
     Sharing sharing = Sharing.of(asking(timed), tank, Sharing.USUAL_TOLERANCE);
     Optional<ChosenTime> time = time(wish, process, timed, sharing);
     UnitOfUse film = rolls.stream().map(Roll::amount).reduce(UnitOfUse.NONE, UnitOfUse::plus);

@@ -11,26 +11,31 @@ import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.Recipe;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.plan.Tank;
-import org.wetside.core.process.FilmProcess;
 import org.wetside.core.process.Manner;
 import org.wetside.core.process.Step;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Units;
 
 /** The time one roll wants for itself in a developer. */
-final class RollTimes {
+public final class RollTimes {
   private final AskTime askTime;
 
-  RollTimes(AskTime askTime) {
+  /** By these answers. */
+  public RollTimes(AskTime askTime) {
     this.askTime = askTime;
   }
 
-  PreparedLoad.TimedRoll of(Roll roll, Recipe recipe, Tank tank, FilmProcess process) {
+  /**
+   * Its time, or why there is none.
+   *
+   * @param steps of the process or the run, which say how the tank is moved
+   */
+  public PreparedLoad.TimedRoll of(Roll roll, Recipe recipe, Tank tank, List<Step> steps) {
     if (roll.described().exposureIndex().isEmpty()) {
       return none(roll, "say which index it was exposed at; without it no time is honest.");
     }
     try {
-      TimeAnswer answer = askTime.answer(request(roll, recipe, tank, process));
+      TimeAnswer answer = askTime.answer(request(roll, recipe, tank, steps));
       if (answer instanceof TimeAnswer.Estimate estimate) {
         return new PreparedLoad.TimedRoll(
             roll,
@@ -53,27 +58,27 @@ final class RollTimes {
     }
   }
 
-  private static TimeRequest request(Roll roll, Recipe recipe, Tank tank, FilmProcess process) {
+  private static TimeRequest request(Roll roll, Recipe recipe, Tank tank, List<Step> steps) {
     return new TimeRequest(
         roll.described().film(),
         recipe.developer(),
         recipe.dilution().label(),
         roll.described().exposureIndex().orElseThrow().toString(),
         recipe.temperature().toString(),
-        vessel(tank, process).word(),
+        vessel(tank, steps).word(),
         roll.described().size().format().word(),
-        agitation(process),
+        agitation(steps),
         "",
         false);
   }
 
   /** A small tank on rollers is a rotary tube as far as a time depends on it. */
-  private static Vessel vessel(Tank tank, FilmProcess process) {
-    return manners(process).contains(Manner.ROTARY) ? Vessel.ROTARY : tank.vessel();
+  private static Vessel vessel(Tank tank, List<Step> steps) {
+    return manners(steps).contains(Manner.ROTARY) ? Vessel.ROTARY : tank.vessel();
   }
 
-  private static String agitation(FilmProcess process) {
-    for (Manner manner : manners(process)) {
+  private static String agitation(List<Step> steps) {
+    for (Manner manner : manners(steps)) {
       if (manner == Manner.STAND || manner == Manner.SEMI_STAND) {
         return manner.word();
       }
@@ -81,8 +86,8 @@ final class RollTimes {
     return "";
   }
 
-  private static List<Manner> manners(FilmProcess process) {
-    return process.steps().stream()
+  private static List<Manner> manners(List<Step> steps) {
+    return steps.stream()
         .filter(step -> step.kind().developing())
         .map(Step::agitation)
         .map(agitation -> agitation.manner())

@@ -3,12 +3,15 @@ package org.wetside.app.shelf;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleEvent;
+import org.wetside.core.shelf.BottleMark;
 import org.wetside.core.shelf.Clearing;
 import org.wetside.core.shelf.LedgerLine;
 import org.wetside.core.shelf.LedgerRules;
@@ -89,6 +92,27 @@ public final class ChangeBottle {
   /** A clip was cleared in it now, and how long that took. */
   public void cleared(String letter, boolean passed, Clearing clearing, String note) {
     enter(letter, note, new BottleEvent.Tested(BathTest.CLIP, passed, Optional.of(clearing)));
+  }
+
+  /**
+   * What mishaps wrote on it is answered: it may be used.
+   *
+   * @param note what was decided, at least one word
+   * @throws BadValueException when nothing is to be decided, or nothing was said
+   */
+  public void decide(String letter, String note) {
+    database.change(
+        session -> {
+          Set<BottleMark> open = EnumSet.noneOf(BottleMark.class);
+          new Bottles(session)
+              .find(letter)
+              .ifPresent(bottle -> bottle.state().marks().forEach(seen -> open.add(seen.mark())));
+          if (open.isEmpty()) {
+            throw new BadValueException("bottle", letter, "nothing is to be decided about it");
+          }
+          open.forEach(
+              mark -> enter(session, letter, note, new BottleEvent.MarkLifted(mark), clock));
+        });
   }
 
   /** Off the shelf; the note says where it went. */

@@ -47,6 +47,22 @@ public final class AskTime {
     return answer(request, shelf.now());
   }
 
+  /**
+   * The dilutions on file for a film in a developer, from each of which an answer could start.
+   *
+   * @throws BadValueException when the film or the developer is not known
+   */
+  public List<Dilution> dilutions(String typedFilm, String typedDeveloper) {
+    TimeShelf.Now now = shelf.now();
+    List<Film> coatings = FilmNames.coatings(now.films(), typedFilm);
+    Developer developer = now.developers().require(typedDeveloper);
+    Film film = FilmNames.withTimes(coatings, developer, now.library());
+    return now.library().dilutionsOf(film.code(), developer.name()).stream()
+        .map(label -> developer.resolve(Dilution.parse(label)))
+        .filter(dilution -> !(dilution instanceof Dilution.Unknown))
+        .toList();
+  }
+
   static TimeAnswer answer(TimeRequest request, TimeShelf.Now now) {
     List<Film> coatings =
         FilmNames.coatings(now.films(), required("film", request.film(), "T-MAX 400"));

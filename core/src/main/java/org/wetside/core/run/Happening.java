@@ -150,8 +150,16 @@ public sealed interface Happening {
    * @param what in the words of the list of mishaps
    * @param advice what was advised for the first minute
    * @param newTime the developer's new time, if one was offered and accepted
+   * @param about what more was said of it: the letter of the other bottle, or the dilution that was
+   *     really mixed; may be empty
    */
-  record Mishap(String what, String advice, Optional<Duration> newTime) implements Happening {
+  record Mishap(String what, String advice, Optional<Duration> newTime, String about)
+      implements Happening {
+    /** One of which nothing more was said. */
+    public Mishap(String what, String advice, Optional<Duration> newTime) {
+      this(what, advice, newTime, "");
+    }
+
     @Override
     public EventKind kind() {
       return EventKind.MISHAP;

@@ -103,6 +103,22 @@ public sealed interface BottleEvent {
     }
   }
 
+  /** Marked by a mishap; the note says why. */
+  record Marked(BottleMark mark) implements BottleEvent {
+    @Override
+    public String word() {
+      return mark.word();
+    }
+  }
+
+  /** A mark was answered by a person, or what made it was taken back; the note says how. */
+  record MarkLifted(BottleMark mark) implements BottleEvent {
+    @Override
+    public String word() {
+      return mark.liftedWord();
+    }
+  }
+
   /** The ledger put right after looking: that much is really in the bottle. */
   record Corrected(Volume left) implements BottleEvent {
     @Override

@@ -27,6 +27,7 @@ import org.wetside.core.quantity.Volume;
  * @param proof the last test of a fixer that still says something
  * @param clearing the last clearing time that was taken
  * @param baseline the clearing time when the solution was fresh
+ * @param marks what mishaps wrote on it and nobody has answered yet, the oldest first
  */
 public record BottleState(
     Volume left,
@@ -41,7 +42,8 @@ public record BottleState(
     Optional<TestSeen> leader,
     Optional<TestSeen> proof,
     Optional<TestSeen> clearing,
-    Optional<TestSeen> baseline) {
+    Optional<TestSeen> baseline,
+    List<MarkSeen> marks) {
   /** Before the first line. */
   public static final BottleState NOTHING =
       new BottleState(
@@ -57,7 +59,12 @@ public record BottleState(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          Optional.empty());
+          Optional.empty(),
+          List.of());
+
+  public BottleState {
+    marks = List.copyOf(marks);
+  }
 
   /** The fold over a whole ledger, oldest line first. */
   public static BottleState of(BathKind bath, List<LedgerLine> ledger) {
@@ -73,6 +80,11 @@ public record BottleState(
     StateStep step = new StateStep(this, bath);
     step.take(line);
     return step.done(line);
+  }
+
+  /** Whether a mark of that kind is still to be answered. */
+  public boolean marked(BottleMark mark) {
+    return marks.stream().anyMatch(seen -> seen.mark() == mark);
   }
 
   /** Whether its last test said that it is spent. */

@@ -49,6 +49,12 @@ public final class LedgerRules {
         throw new BadValueException(
             "reason of the correction", line.note(), "say it in a word or two");
       }
+    } else if (what instanceof BottleEvent.MarkLifted lifted) {
+      requireMark(lifted.mark(), bottle);
+      if (line.note().isBlank()) {
+        throw new BadValueException(
+            "reason of the decision", line.note(), "say it in a word or two");
+      }
     } else if (what instanceof BottleEvent.Opened opened) {
       requirePast("day of opening", Optional.of(opened.day()), today);
     }
@@ -65,6 +71,13 @@ public final class LedgerRules {
     requireHeld(filled, label);
     requirePast("day of mixing", label.mixedOn(), today);
     requirePast("day of opening", label.openedOn(), today);
+  }
+
+  private static void requireMark(BottleMark mark, Bottle bottle) {
+    if (!bottle.state().marked(mark)) {
+      throw new BadValueException(
+          "bottle", bottle.label().letter(), "\"" + mark.word() + "\" does not stand in its book");
+    }
   }
 
   private static void requireHeld(Volume volume, BottleLabel label) {

@@ -25,6 +25,8 @@ public record Reason(
     LABEL("label"),
     /** What the bottle is for. */
     ROLE("role"),
+    /** What a mishap left in doubt. */
+    MISHAP("mishap"),
     /** That it was discarded. */
     LEDGER("book");
 

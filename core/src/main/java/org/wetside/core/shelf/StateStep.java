@@ -22,6 +22,7 @@ final class StateStep {
   private Optional<TestSeen> proof;
   private Optional<TestSeen> clearing;
   private Optional<TestSeen> baseline;
+  private List<MarkSeen> marks;
 
   StateStep(BottleState before, BathKind bath) {
     this.before = before;
@@ -37,6 +38,7 @@ final class StateStep {
     proof = before.proof();
     clearing = before.clearing();
     baseline = before.baseline();
+    marks = before.marks();
   }
 
   void take(LedgerLine line) {
@@ -65,6 +67,7 @@ final class StateStep {
     } else if (what instanceof BottleEvent.Tested tested) {
       seen(new TestSeen(line.at(), tested));
     }
+    marks = OpenMarks.after(marks, line);
     left = Math.max(0, left);
   }
 
@@ -120,6 +123,7 @@ final class StateStep {
         leader,
         proof,
         clearing,
-        baseline);
+        baseline,
+        marks);
   }
 }

@@ -16,6 +16,8 @@ public record Verdict(Kind kind, List<Reason> reasons) {
     USE("use"),
     /** Try it out before film is trusted to it. */
     TEST_FIRST("test first"),
+    /** A mishap may have spoilt it: first decide. */
+    DO_NOT_USE("do not use"),
     /** It is spent, too old or unsafe. */
     DISCARD("discard");
 

@@ -56,12 +56,25 @@ public final class VerdictRules {
           "what stands on it",
           Standing.MEASURED);
     } else {
+      rules.lookAtMarks();
       rules.lookAtLabel();
       rules.lookAtTests();
       rules.lookAtAge(keeping);
       capacity.ifPresent(rules::lookAtCapacity);
     }
     return Verdict.of(rules.reasons);
+  }
+
+  private void lookAtMarks() {
+    for (MarkSeen seen : bottle.state().marks()) {
+      boolean test = seen.mark() == BottleMark.TEST_FIRST;
+      add(
+          test ? Verdict.Kind.TEST_FIRST : Verdict.Kind.DO_NOT_USE,
+          Reason.Ground.MISHAP,
+          seen.why(),
+          "its book",
+          Standing.COMMON_PRACTICE);
+    }
   }
 
   private void lookAtLabel() {

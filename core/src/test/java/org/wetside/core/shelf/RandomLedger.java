@@ -94,11 +94,17 @@ final class RandomLedger {
   private void rare() {
     add(
         "",
-        switch (random.nextInt(3)) {
+        switch (random.nextInt(5)) {
           case 0 -> new BottleEvent.Opened(LocalDate.of(2026, 1, 10));
           case 1 -> new BottleEvent.MovedDown();
+          case 2 -> new BottleEvent.Marked(mark());
+          case 3 -> new BottleEvent.MarkLifted(mark());
           default -> new BottleEvent.Discarded();
         });
+  }
+
+  private BottleMark mark() {
+    return random.nextBoolean() ? BottleMark.DO_NOT_USE : BottleMark.TEST_FIRST;
   }
 
   private Volume volume(int most) {

@@ -2,6 +2,7 @@ package org.wetside.web.bench;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.bench.SentEvent;
@@ -33,6 +34,7 @@ public record EventBody(
     @Nullable String thermometer,
     @Nullable String what,
     @Nullable Double newSeconds,
+    @Nullable String about,
     @Nullable String text,
     @Nullable String undoes,
     @Nullable String cue,
@@ -109,7 +111,19 @@ public record EventBody(
             .findFirst()
             .orElse("");
     return new Happening.Mishap(
-        said, advice, Optional.ofNullable(newSeconds).map(TimeSpan::ofSeconds));
+        said, advice, Optional.ofNullable(newSeconds).map(TimeSpan::ofSeconds), about(said));
+  }
+
+  /** A bottle is named as the shelf names it. */
+  private String about(String said) {
+    String more = orEmpty(about).strip();
+    if (more.isEmpty()) {
+      return "";
+    }
+    return said.equals(MishapAdvice.WRONG_BOTTLE)
+        ? matching("about", more, "[\\p{L}\\p{N}]{1,3}", "the letter of the other bottle")
+            .toUpperCase(Locale.ROOT)
+        : matching("about", more, ".{1,60}", "1 to 60 characters");
   }
 
   private static Duration time(String field, @Nullable Double value) {

@@ -3,6 +3,7 @@ package org.wetside.web.bench;
 import java.time.Duration;
 import java.util.stream.Collectors;
 import org.wetside.core.run.Happening;
+import org.wetside.core.run.MishapAdvice;
 import org.wetside.core.run.Moment;
 import org.wetside.core.run.PassedOver;
 import org.wetside.core.run.RunEvent;
@@ -43,7 +44,7 @@ final class EventWords {
       return "Nobody was told: " + missed.cue();
     }
     if (what instanceof Happening.Mishap mishap) {
-      return mishap.what() + mishap.newTime().map(time -> "; new time " + clock(time)).orElse("");
+      return mishap(mishap);
     }
     if (what instanceof Happening.Note note) {
       return note.text();
@@ -58,6 +59,16 @@ final class EventWords {
       return "Given up" + because(given.reason());
     }
     return what instanceof Happening.Started started ? firstPour(started) : "Hung";
+  }
+
+  /** {@code wrong dilution …; new time 11:00 for 1+3}, {@code poured …: bottle F}. */
+  static String mishap(Happening.Mishap mishap) {
+    boolean bottle = mishap.what().equals(MishapAdvice.WRONG_BOTTLE);
+    String about =
+        mishap.about().isEmpty() ? "" : (bottle ? ": bottle " : " for ") + mishap.about();
+    return mishap.what()
+        + mishap.newTime().map(time -> "; new time " + clock(time)).orElse("")
+        + about;
   }
 
   private static String firstPour(Happening.Started started) {

@@ -70,6 +70,10 @@ public final class RunRoutes implements Routes {
                         ctx.queryParam("step"),
                         Query.read(ctx, DriftQuery.class))));
     routes.addEndpoint(
+        Operation.get(ONE + "/dilutions", "What else its developer may be mixed as, with new times")
+            .answers(
+                DilutionsView.class, ctx -> DilutionsView.of(wetside.askDilutions().of(run(ctx)))));
+    routes.addEndpoint(
         Operation.post(ONE + "/events", "Say what happened; the same id again changes nothing")
             .takes(EventBody.class)
             .gives(HttpStatus.OK, AnswerView.class)

@@ -59,11 +59,20 @@ public record SnapshotView(
   /** What the dashed place says. */
   public record NothingView(String text, @Nullable String at) {}
 
-  /** A mishap with its advice. */
-  public record MishapView(String what, String firstMinute, String afterwards, String standing) {
+  /**
+   * A mishap with its advice.
+   *
+   * @param asks what may be said once it was told: dilution, bottle, or null
+   */
+  public record MishapView(
+      String what, String firstMinute, String afterwards, String standing, @Nullable String asks) {
     static MishapView of(MishapAdvice advice) {
       return new MishapView(
-          advice.what(), advice.firstMinute(), advice.afterwards(), advice.standing().word());
+          advice.what(),
+          advice.firstMinute(),
+          advice.afterwards(),
+          advice.standing().word(),
+          advice.asks().orElse(null));
     }
   }
 

@@ -20,6 +20,7 @@ enum BottleAct {
   PASSED("passed", "test", "testNote"),
   FAILED("failed", "test", "testNote"),
   OPEN("open", "openedOn", ""),
+  DECIDE("decide", "decided", "decided"),
   DISCARD("discard", "", "discardNote");
 
   private final String path;
@@ -83,6 +84,10 @@ enum BottleAct {
               blank ? Optional.of(today) : reader.maybe(field, FieldReader::day);
           day.ifPresent(opened -> change.open(letter, opened));
           yield day.map(d -> "Bottle " + letter + " is open.").orElse("");
+        }
+        case DECIDE -> {
+          change.decide(letter, note);
+          yield "Decided: bottle " + letter + " may be used.";
         }
         case PASSED, FAILED -> {
           BathTest test = BathTest.parse(form.value(field));

@@ -19,6 +19,7 @@ import org.wetside.web.page.Sheet;
  * @param sheet the sheet
  * @param bottle the bottle
  * @param opened whether it has been opened
+ * @param decide what a mishap wrote on it that is to be decided; may be empty
  * @param cautions shown at the moment of handling; never empty
  * @param disposal where its contents go
  * @param book its lines, newest first
@@ -30,6 +31,7 @@ public record BottlePage(
     Sheet sheet,
     BottleLine bottle,
     boolean opened,
+    DecideView decide,
     List<CautionView> cautions,
     List<CautionView> disposal,
     List<Line> book,

@@ -119,6 +119,7 @@ public final class ShelfRoutes implements Routes {
             pages.sheet(ctx, Place.SHELF, capital("bottle " + bottle.label().letter())),
             BottleLine.of(judged, today(), Pages.units(ctx)),
             bottle.label().openedOn().isPresent(),
+            DecideView.of(bottle),
             views(Cautions.open().whenHandling(contents, bottle.label().bath())),
             views(Disposal.open().of(bottle.label().bath())),
             book,

@@ -31,10 +31,19 @@ public final class StoredLoad {
 
   /** Puts it there and gives its number. */
   public static long in(Path home) {
+    return in(home, List.of("A-1", "A-2"));
+  }
+
+  /** A second load of two more rolls in the same home. */
+  public static long another(Path home) {
+    return in(home, List.of("B-1", "B-2"));
+  }
+
+  private static long in(Path home, List<String> numbers) {
     try (Database database = Database.open(home.resolve("wetside.db"))) {
       return database.inTransaction(
           session -> {
-            for (String number : List.of("A-1", "A-2")) {
+            for (String number : numbers) {
               Roll roll =
                   new Roll(
                       number,
@@ -52,7 +61,7 @@ public final class StoredLoad {
                         0,
                         LoadState.PLANNED,
                         MADE,
-                        List.of(place("A-1"), place("A-2")),
+                        numbers.stream().map(StoredLoad::place).toList(),
                         "Double",
                         "small-tank",
                         new Recipe("soup", Dilution.parse("1+1"), Temperature.ofCelsius(20)),
