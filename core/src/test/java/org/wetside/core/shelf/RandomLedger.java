@@ -71,7 +71,7 @@ final class RandomLedger {
   }
 
   private void test() {
-    BathTest test = BathTest.values()[random.nextInt(3)];
+    BathTest test = List.of(BathTest.values()).get(random.nextInt(3));
     Optional<Clearing> clearing =
         test == BathTest.CLIP && random.nextBoolean()
             ? Optional.of(
