@@ -75,7 +75,6 @@ import org.wetside.app.waste.PourWaste;
 import org.wetside.core.chemistry.OwnFormula;
 import org.wetside.store.Database;
 import org.wetside.store.OwnFormulas;
-import org.wetside.store.StoreException;
 
 /**
  * Front door of the program: one home of data and everything that can be done with it. Use cases
@@ -86,8 +85,8 @@ public final class Wetside implements AutoCloseable {
   private final Home home;
   private final Clock clock;
   private final @Nullable HomeLock lock;
+  private final HomeData data;
   private final Invitations invitations = new Invitations();
-  private @Nullable Database database;
   private @Nullable Bench bench;
   private @Nullable DailyBackup dailyBackup;
 
@@ -95,6 +94,7 @@ public final class Wetside implements AutoCloseable {
     this.home = home;
     this.clock = clock;
     this.lock = lock;
+    data = new HomeData(home, clock, lock != null);
   }
 
   /**
@@ -462,36 +462,8 @@ public final class Wetside implements AutoCloseable {
     return daily;
   }
 
-  /** The database, opened at the first call. */
-  synchronized Database database() {
-    Database open = database;
-    if (open == null) {
-      try {
-        open = lock == null ? openedToRead() : openedToWrite();
-      } catch (StoreException refused) {
-        throw new CannotDoException(String.valueOf(refused.getMessage()), refused);
-      }
-      database = open;
-    }
-    return open;
-  }
-
-  private Database openedToWrite() {
-    return Database.open(home.database(), () -> makeBackup().beforeUpdate());
-  }
-
-  private Database openedToRead() {
-    return Database.openToRead(home.database()).orElseGet(this::broughtUpToDate);
-  }
-
-  private Database broughtUpToDate() {
-    HomeLock brief = HomeLock.take(home, clock.instant());
-    try {
-      openedToWrite().close();
-    } finally {
-      brief.close();
-    }
-    return Database.openToRead(home.database()).orElseThrow();
+  Database database() {
+    return data.get();
   }
 
   @Override
@@ -503,9 +475,7 @@ public final class Wetside implements AutoCloseable {
       if (bench != null) {
         bench.close();
       }
-      if (database != null) {
-        database.close();
-      }
+      data.close();
     } finally {
       if (lock != null) {
         lock.close();

@@ -75,13 +75,14 @@ final class BatchesCommand extends HomeCommand<BatchesView> {
     if (begin != null) {
       return one(mix.begin(body().query().question(begin)));
     }
-    if (batch == null) {
+    String asked = batch;
+    if (asked == null) {
       return new BatchesView(mix.all().stream().map(BatchView::of).toList());
     }
-    long id = number("batch", batch);
+    long id = number("batch", asked);
     Batch known =
         mix.find(id)
-            .orElseThrow(() -> new BadValueException("batch", batch, "there is no such batch"));
+            .orElseThrow(() -> new BadValueException("batch", asked, "there is no such batch"));
     if (done != null) {
       return one(mix.done(id, (int) number("step", done), String.valueOf(amount)));
     }

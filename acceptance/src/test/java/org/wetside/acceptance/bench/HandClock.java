@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** A clock that goes on when it is told to. */
@@ -19,7 +20,7 @@ final class HandClock extends Clock {
 
   @Override
   public Instant instant() {
-    return now.get();
+    return Objects.requireNonNull(now.get());
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** A clock moved by hand, from any thread. */
@@ -21,7 +22,7 @@ final class MovedClock extends Clock {
 
   @Override
   public Instant instant() {
-    return now.get();
+    return Objects.requireNonNull(now.get());
   }
 
   @Override

@@ -48,7 +48,7 @@ class RotationTest {
   void theNewestIsNeverLetGo() {
     for (int every = 1; every < 40; every++) {
       List<LocalDate> kept = keptAfter(400, every);
-      assertThat(kept).as("every %s days", every).contains(FIRST.plusDays(399 / every * every));
+      assertThat(kept).as("every %s days", every).contains(FIRST.plusDays(399L / every * every));
       assertThat(kept).hasSizeLessThanOrEqualTo(Rotation.DAYS + Rotation.WEEKS);
     }
   }

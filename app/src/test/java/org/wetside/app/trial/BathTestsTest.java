@@ -156,7 +156,7 @@ class BathTestsTest {
           assertThat(open).isPresent();
         }
       } else {
-        Sighting seen = Sighting.values()[random.nextInt(3)];
+        Sighting seen = List.of(Sighting.values()).get(random.nextInt(3));
         TrialOutcome outcome = judge(open.get(), seen);
         boolean speaks =
             !(outcome instanceof TrialOutcome.NotComparable)

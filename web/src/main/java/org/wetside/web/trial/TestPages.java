@@ -29,12 +29,10 @@ final class TestPages {
   private static final DateTimeFormatter SECOND =
       DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
-  private final Wetside wetside;
   private final Pages pages;
   private final ZoneId zone;
 
   TestPages(Wetside wetside, Pages pages) {
-    this.wetside = wetside;
     this.pages = pages;
     zone = wetside.clock().getZone();
   }

@@ -116,7 +116,9 @@ class LabelPdfTest {
     assertThat(sheet.widthMm()).isCloseTo(210, within(TOLERANCE_MM));
     List<String> letters = List.of("D", "F2", "W1", "W2", "W3", "W4", "W5", "W6");
     for (int i = 0; i < letters.size(); i++) {
-      assertThat(sheet.code(12 + WIDE_MM * (i % 2), 20 + TALL_MM * (i / 2), WIDE_MM, TALL_MM))
+      assertThat(
+              sheet.code(
+                  12 + WIDE_MM * (i % 2), 20 + TALL_MM * Math.floorDiv(i, 2), WIDE_MM, TALL_MM))
           .isEqualTo(server.at("/shelf/" + letters.get(i)).toString());
     }
     assertThat(sheet.text()).contains("working 1+4, 500 mL");
