@@ -21,10 +21,10 @@ final class Rules {
       List.of(
           List.of("quantity"),
           List.of("source"),
-          List.of("chemistry", "development", "thermal"),
+          List.of("chemistry", "safety", "development", "thermal"),
           List.of("bath"),
-          List.of("process"),
-          List.of("run"),
+          List.of("shelf", "waste", "process"),
+          List.of("trial", "wash", "run"),
           List.of("hands"),
           List.of("plan"));
 
