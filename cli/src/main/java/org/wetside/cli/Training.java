@@ -38,6 +38,7 @@ public final class Training {
           "care|D",
           "recall",
           "fixers",
+          "bottles|F|--add|--contents|F-24|--bath|fixer|--role|working|--holds|1L",
           "test|F|clearing|--seconds|45|--film|TRI-X 400|--temp|20C",
           "tanks",
           "thermometers",

@@ -1,14 +1,16 @@
 package org.wetside.web.paper;
 
 import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.ReaderException;
-import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -61,7 +63,10 @@ record Printed(
     int tall = image.getHeight();
     int[] pixels = image.getRGB(0, 0, wide, tall, null, 0, wide);
     return new QRCodeReader()
-        .decode(new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(wide, tall, pixels))))
+        .decode(
+            new BinaryBitmap(
+                new GlobalHistogramBinarizer(new RGBLuminanceSource(wide, tall, pixels))),
+            Map.of(DecodeHintType.TRY_HARDER, true))
         .getText();
   }
 
