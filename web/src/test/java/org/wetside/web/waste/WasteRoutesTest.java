@@ -62,7 +62,7 @@ class WasteRoutesTest {
     server.postForm(
         "/shelf/waste/pour", "jug=W1&bottle=F&contents=&bath=&volume=&note=past+its+time");
 
-    assertThat(server.get("/api/bottles/F").body()).contains(""discarded":true");
+    assertThat(server.get("/api/bottles/F").body()).contains("\"discarded\":true");
     assertThat(server.get("/api/waste/W1").body())
         .contains(
             "\"filledMl\":1000.0",
