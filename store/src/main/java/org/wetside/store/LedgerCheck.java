@@ -36,13 +36,11 @@ public final class LedgerCheck {
   /** The same of one bottle. */
   public List<String> complaints(long id) {
     List<String> complaints = new ArrayList<>();
-    session
-        .first("SELECT * FROM bottle WHERE id = ?", new Bottles(session)::read, id)
-        .ifPresent(kept -> look(kept, complaints));
+    new BottleRows(session).of(id).ifPresent(kept -> look(kept, complaints));
     return complaints;
   }
 
-  private void look(Bottles.Kept kept, List<String> complaints) {
+  private void look(BottleRows.Kept kept, List<String> complaints) {
     Bottle bottle = kept.bottle();
     String name = "bottle " + bottle.label().letter() + " (" + kept.id() + ")";
     List<PostedLine> posted = new LedgerRows(session).all(kept.id());

@@ -15,18 +15,11 @@ import org.wetside.core.shelf.BottleMark;
 import org.wetside.core.shelf.Clearing;
 import org.wetside.core.shelf.FilmUse;
 import org.wetside.core.shelf.LedgerLine;
-import org.wetside.core.shelf.MarkSeen;
-import org.wetside.core.shelf.OpenMarks;
 import org.wetside.core.shelf.PostedLine;
 import org.wetside.core.shelf.TestSeen;
 
 /** A ledger as rows: how each event is written, and read back. */
 final class LedgerRows {
-  private static final String OF_MARKS =
-      "SELECT * FROM bottle_line WHERE bottle_id = ? AND kind IN ('do not use', 'do not use lifted',"
-          + " 'test first', 'test first lifted', 'leader test passed', 'clip test passed',"
-          + " 'iodide test passed') ORDER BY id";
-
   private final Session session;
 
   LedgerRows(Session session) {
@@ -94,15 +87,6 @@ final class LedgerRows {
     return new TestSeen(line.at(), (BottleEvent.Tested) line.what());
   }
 
-  /** What mishaps wrote on a bottle and nobody has answered; read from those lines alone. */
-  List<MarkSeen> marks(long bottle) {
-    List<MarkSeen> marks = List.of();
-    for (LedgerLine line : session.list(OF_MARKS, row -> line(row, List.of()).line(), bottle)) {
-      marks = OpenMarks.after(marks, line);
-    }
-    return marks;
-  }
-
   private PostedLine one(long id) {
     return read(
             "SELECT * FROM bottle_line WHERE id = ?",
@@ -130,7 +114,7 @@ final class LedgerRows {
         row.yes("tabular"));
   }
 
-  private static PostedLine line(Row row, List<FilmUse> film) {
+  static PostedLine line(Row row, List<FilmUse> film) {
     return new PostedLine(
         row.whole("id"),
         new LedgerLine(

@@ -7,11 +7,15 @@ import org.wetside.core.shelf.RollMark;
 
 /** The rolls that are to be fixed again, over all bottles that were ever there. */
 public final class Recalls {
+  /** Written out, so that the index of exactly these is used. */
+  private static final String RECALLED = "u.mark = '" + RollMark.RECALLED.word() + "'";
+
   private static final String WHICH =
       "SELECT u.bottle_id, u.roll, u.film, b.letter, b.contents, l.run, l.happened_at, r.sleeve, r.owner, r.title"
           + " FROM bottle_roll u JOIN bottle b ON b.id = u.bottle_id"
           + " JOIN bottle_line l ON l.id = u.line_id LEFT JOIN roll r ON r.number = u.roll"
-          + " WHERE u.undoes = 0 AND u.mark = ?";
+          + " WHERE u.undoes = 0 AND "
+          + RECALLED;
 
   private final Session session;
 
@@ -22,16 +26,19 @@ public final class Recalls {
 
   /** All of them, the first fixed first. */
   public List<RecalledRoll> all() {
-    return session.list(WHICH + " ORDER BY u.id", Recalls::read, RollMark.RECALLED.word());
+    return session.list(WHICH + " ORDER BY u.id", Recalls::read);
+  }
+
+  /** How many there are. */
+  public int count() {
+    String counted = "SELECT count(*) AS n FROM bottle_roll u WHERE u.undoes = 0 AND " + RECALLED;
+    return Math.toIntExact(session.first(counted, row -> row.whole("n")).orElse(0L));
   }
 
   /** Where a roll is to be fixed again; several when it was in several spent baths. */
   public List<RecalledRoll> of(String roll) {
     return session.list(
-        WHICH + " AND u.roll = ? COLLATE NOCASE ORDER BY u.id",
-        Recalls::read,
-        RollMark.RECALLED.word(),
-        roll.strip());
+        WHICH + " AND u.roll = ? COLLATE NOCASE ORDER BY u.id", Recalls::read, roll.strip());
   }
 
   /** Says whose a roll is; empty takes the name away. */

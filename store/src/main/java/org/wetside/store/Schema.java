@@ -31,7 +31,8 @@ final class Schema {
           "V10__formula.sql",
           "V11__water.sql",
           "V12__waste.sql",
-          "V13__test.sql");
+          "V13__test.sql",
+          "V14__marks.sql");
 
   private Schema() {}
 

@@ -1,9 +1,11 @@
 package org.wetside.store;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.shelf.BottleState;
+import org.wetside.core.shelf.MarkSeen;
 import org.wetside.core.shelf.TestSeen;
 
 /**
@@ -44,8 +46,8 @@ record TestLines(
     return after.equals(before) ? known : Optional.of(line);
   }
 
-  /** The state of a bottle's row. */
-  BottleState state(Row row, LedgerRows ledger) {
+  /** The state of a bottle's row, with the marks that are open. */
+  BottleState state(Row row, LedgerRows ledger, List<MarkSeen> marks) {
     return new BottleState(
         row.volume("left_volume_ml"),
         row.volume("basis_volume_ml"),
@@ -60,6 +62,6 @@ record TestLines(
         proof.map(ledger::test),
         clearing.map(ledger::test),
         baseline.map(ledger::test),
-        ledger.marks(row.whole("id")));
+        marks);
   }
 }

@@ -1,6 +1,8 @@
 package org.wetside.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -26,10 +28,12 @@ import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleEvent;
 import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleMark;
 import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.shelf.Clearing;
 import org.wetside.core.shelf.FilmUse;
 import org.wetside.core.shelf.LedgerLine;
+import org.wetside.core.shelf.MarkSeen;
 import org.wetside.core.shelf.MarkedRoll;
 import org.wetside.core.shelf.PostedLine;
 import org.wetside.core.shelf.RecalledRoll;
@@ -96,6 +100,15 @@ class LedgerKeptTest {
         });
   }
 
+  private void mark(BottleMark mark, int run) {
+    String number = Integer.toString(run);
+    database.change(s -> new Bottles(s).mark("F", mark, "a mishap", number, NOW, NOW));
+  }
+
+  private static BottleMark mark(SplittableRandom random) {
+    return BottleMark.values()[random.nextInt(BottleMark.values().length)];
+  }
+
   /**
    * A random evening after another through the store's own doors, with discards and new bottles.
    */
@@ -105,7 +118,7 @@ class LedgerKeptTest {
     SplittableRandom random = new SplittableRandom(seed);
     int given = 0;
     for (int i = 0; i < 60; i++) {
-      switch (random.nextInt(10)) {
+      switch (random.nextInt(14)) {
         case 0 -> enter("F", test(random.nextBoolean()));
         case 1 -> enter("F", new BottleEvent.ToppedUp(ml(20), ml(20)));
         case 2 -> {
@@ -128,15 +141,22 @@ class LedgerKeptTest {
             database.change(s -> new Bottles(s).undoUse("F", ml(10), roll(number), run, NOW, NOW));
           }
         }
+        case 5 -> mark(mark(random), given);
+        case 6 -> {
+          BottleMark mark = mark(random);
+          String run = Integer.toString(random.nextInt(given + 1));
+          database.change(s -> new Bottles(s).unmark("F", mark, "taken back", run, NOW, NOW));
+        }
+        case 7 -> enter("F", new BottleEvent.MarkLifted(mark(random)));
         default -> {
           given++;
           use("F", "R-" + given, Integer.toString(given));
         }
       }
+      assertThat(complaints()).as("after %d acts", i + 1).isEmpty();
     }
-    assertThat(complaints()).isEmpty();
     Set<String> expected = new HashSet<>();
-    for (Bottles.Kept kept : database.read(s -> new Bottles(s).everyOne())) {
+    for (BottleRows.Kept kept : database.read(s -> new BottleRows(s).everyOne())) {
       assertThat(kept.bottle().left().millilitres()).isNotNegative();
       List<LedgerLine> ledger =
           database.read(s -> new LedgerRows(s).all(kept.id())).stream()
@@ -221,6 +241,65 @@ class LedgerKeptTest {
     use("F", "A", "1");
     database.change(s -> s.change("DELETE FROM bottle_roll"));
     assertThat(complaints()).isNotEmpty();
+  }
+
+  @Test
+  void aMarkThatWasForgottenIsFound() {
+    mark(BottleMark.DO_NOT_USE, 1);
+    database.change(s -> s.change("DELETE FROM bottle_mark"));
+    assertThat(complaints()).singleElement(STRING).contains("bottle F", "marks");
+  }
+
+  /** An older database has no list of open marks: it is filled when that is opened. */
+  @Test
+  void openMarksAreFoundAnewFromTheLedger() {
+    mark(BottleMark.DO_NOT_USE, 1);
+    mark(BottleMark.TEST_FIRST, 2);
+    enter("F", test(true));
+    List<MarkSeen> seen = marks();
+    assertThat(seen).extracting(MarkSeen::mark).containsExactly(BottleMark.DO_NOT_USE);
+    database.change(s -> s.change("DELETE FROM bottle_mark"));
+    database.change(s -> new Bottles(s).refoldAll());
+    assertThat(marks()).isEqualTo(seen);
+    assertThat(complaints()).isEmpty();
+  }
+
+  private List<MarkSeen> marks() {
+    return database.read(s -> new Bottles(s).find("F")).orElseThrow().state().marks();
+  }
+
+  @Test
+  void linesEnteredTogetherComeToTheSameAsOneByOne() {
+    put("G");
+    List<LedgerLine> lines = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      BottleEvent what =
+          switch (i % 4) {
+            case 0 -> new BottleEvent.Used(ml(300), roll("R-" + i));
+            case 1 -> new BottleEvent.PouredBack(ml(290));
+            case 2 -> new BottleEvent.ToppedUp(ml(0), ml(10));
+            default -> test(i % 8 == 3);
+          };
+      lines.add(LedgerLine.byHand(NOW, "", what));
+    }
+    lines.forEach(line -> enter("F", line.what()));
+    database.change(s -> new Bottles(s).enterAll("G", lines));
+    assertThat(database.read(s -> new Bottles(s).find("G")).orElseThrow().state())
+        .isEqualTo(database.read(s -> new Bottles(s).find("F")).orElseThrow().state());
+    assertThat(complaints()).isEmpty();
+  }
+
+  @Test
+  void nothingIsEnteredAfterTheLineThatDiscards() {
+    List<LedgerLine> lines =
+        List.of(
+            LedgerLine.byHand(NOW, "", new BottleEvent.Discarded()),
+            LedgerLine.byHand(NOW, "", new BottleEvent.Taken(ml(1))));
+    assertThatThrownBy(() -> database.change(s -> new Bottles(s).enterAll("F", lines)))
+        .isInstanceOf(StoreException.class)
+        .hasMessageContaining("no bottle F");
+    List<LedgerLine> kept = database.read(s -> new Bottles(s).ledger("F"));
+    assertThat(kept).hasSize(1);
   }
 
   @Test

@@ -35,6 +35,11 @@ public final class ReadRecall {
     return database.read(session -> new Recalls(session).all());
   }
 
+  /** How many there are. */
+  public int count() {
+    return database.read(session -> new Recalls(session).count());
+  }
+
   /**
    * A roll was fixed again.
    *

@@ -62,7 +62,7 @@ public final class ShelfRoutes implements Routes {
         new ShelfPage(
             pages.sheet(ctx, Place.SHELF, ShelfPage.title(lines.size())),
             lines,
-            wetside.readRecall().all().size()));
+            wetside.readRecall().count()));
   }
 
   private void add(Context ctx) {
