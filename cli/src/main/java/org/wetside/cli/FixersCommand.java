@@ -33,15 +33,18 @@ final class FixersCommand extends HomeCommand<FixersView> {
 
   @Override
   boolean writes() {
-    return second != null || spent;
+    return second != null || spent || fresh != null;
   }
 
   @Override
   FixersView answerHere(Wetside wetside) {
-    if (spent) {
-      wetside.turnFixers().turn(letter(), Optional.ofNullable(fresh));
-    } else if (second != null) {
-      wetside.turnFixers().pair(letter(), second);
+    if (writes()) {
+      String letter = letter();
+      if (second != null) {
+        wetside.turnFixers().pair(letter, second);
+      } else {
+        wetside.turnFixers().turn(letter, Optional.ofNullable(fresh));
+      }
     }
     return FixersView.of(wetside.turnFixers().all());
   }
@@ -57,6 +60,12 @@ final class FixersCommand extends HomeCommand<FixersView> {
   }
 
   private String letter() {
+    if (fresh != null && !spent) {
+      throw new BadValueException("fresh fixer", fresh, "say --spent with it");
+    }
+    if (spent && second != null) {
+      throw new BadValueException("second fixer", second, "make a pair, or turn one; not both");
+    }
     if (first == null) {
       throw new BadValueException("first fixer", "", "say the letter of its bottle");
     }

@@ -6,6 +6,7 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.wetside.core.quantity.BadValueException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -76,7 +77,9 @@ public final class Main {
   private int wrongUsage(ParameterException thrown, String[] arguments) {
     String command = thrown.getCommandLine().getCommandSpec().qualifiedName();
     Throwable cause = thrown.getCause();
-    err.println(cause == null ? thrown.getMessage() : Failure.of(cause).message());
+    // a number that is none is refused by the parser, in whose words the option stands
+    boolean ours = cause instanceof BadValueException;
+    err.println(ours ? Failure.of(cause).message() : thrown.getMessage());
     err.println("Usage: " + command + " --help");
     return ExitCode.WRONG_INPUT;
   }

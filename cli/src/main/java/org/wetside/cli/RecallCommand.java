@@ -33,7 +33,7 @@ final class RecallCommand extends HomeCommand<RecallView> {
 
   @Override
   boolean writes() {
-    return refixed || owner != null;
+    return refixed || owner != null || in != null;
   }
 
   @Override
@@ -53,8 +53,7 @@ final class RecallCommand extends HomeCommand<RecallView> {
   @Override
   ServerRequest request() {
     return writes()
-        ? new ServerRequest(
-            "PATCH",
+        ? ServerRequest.post(
             "/api/recall/" + ServerRequest.inPath(number()),
             "application/json",
             JsonText.of(new RefixBody(refixed, in, note, owner)))
@@ -62,6 +61,9 @@ final class RecallCommand extends HomeCommand<RecallView> {
   }
 
   private String number() {
+    if (in != null && !refixed) {
+      throw new BadValueException("fixed again in", in, "say --refixed with it");
+    }
     if (roll == null) {
       throw new BadValueException("roll", "", "say its number, for example 26-001");
     }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A command's question in the words of the HTTP interface.
  *
- * @param method {@code GET} or {@code POST}
+ * @param method {@code GET}, {@code POST} or {@code DELETE}; the call knows no {@code PATCH}
  * @param target path and query, for example {@code /api/time?film=400TX}
  * @param contentType of the body; empty when there is none
  * @param body sent as UTF-8; empty when there is none

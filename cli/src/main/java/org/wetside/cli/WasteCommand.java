@@ -1,7 +1,9 @@
 package org.wetside.cli;
 
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
@@ -16,6 +18,7 @@ import org.wetside.web.waste.PouringBody;
 import org.wetside.web.waste.TakeBackBody;
 import org.wetside.web.waste.WasteView;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -71,6 +74,10 @@ final class WasteCommand extends HomeCommand<WasteView> {
   @Option(names = "--note", paramLabel = "TEXT", description = "goes into its book")
   @Nullable String note;
 
+  @Mixin WastePaperOptions paper = new WastePaperOptions();
+
+  private Optional<PaperFile> file = Optional.empty();
+
   @Override
   boolean writes() {
     return wishes() > 0;
@@ -81,13 +88,14 @@ final class WasteCommand extends HomeCommand<WasteView> {
   }
 
   private void check() {
-    if (wishes() > 1) {
+    boolean printed = paper.pdf != null;
+    if (wishes() + (printed ? 1 : 0) > 1) {
       throw new BadValueException(
           "wish",
           "several at once",
-          "choose one of --add, --pour, --bottle, --hand-in, --take-back");
+          "choose one of --add, --pour, --bottle, --hand-in, --take-back, --pdf");
     }
-    if (wishes() == 1 && jug == null) {
+    if ((wishes() == 1 || printed) && jug == null) {
       throw new BadValueException("jug", "", "say which, for example wetside waste W1 …");
     }
   }
@@ -95,6 +103,7 @@ final class WasteCommand extends HomeCommand<WasteView> {
   @Override
   WasteView answerHere(Wetside wetside) {
     check();
+    file = paper.file();
     if (jug == null) {
       return WasteView.of(wetside.keepJugs());
     }
@@ -111,8 +120,21 @@ final class WasteCommand extends HomeCommand<WasteView> {
   }
 
   @Override
-  ServerRequest request() {
+  Optional<WasteView> answerThere(ServerCall server) {
     check();
+    file = paper.file();
+    return super.answerThere(server);
+  }
+
+  /** The paper is drawn here, from the same answer. */
+  @Override
+  void received(WasteView view) {
+    LocalDate today = LocalDate.now(HomeCommand.CLOCK);
+    file.ifPresent(wanted -> paper.write(wanted, view.jugs().get(0), today));
+  }
+
+  @Override
+  ServerRequest request() {
     if (jug == null) {
       return ServerRequest.get(ALL);
     }
@@ -164,6 +186,10 @@ final class WasteCommand extends HomeCommand<WasteView> {
 
   @Override
   void print(WasteView view, PrintWriter out) {
+    if (file.isPresent()) {
+      out.println(paper.said(view.jugs().get(0)));
+      return;
+    }
     if (view.jugs().isEmpty()) {
       out.println(
           "No jug for waste is there; add one: wetside waste W1 --add silver-bearing --holds 5L");

@@ -73,13 +73,15 @@ public final class TurnFixers {
                   .orElseThrow(
                       () -> new BadValueException("bottle", letter, "it is in no pair of fixers"));
           FixerPair.Turn turn = pair.next();
-          pairs.end(pair);
           if (turn instanceof FixerPair.MoveDown down) {
+            // looked at while the pair stands: neither of the two is the fresh one
             String next = fresh(session, fresh);
+            pairs.end(pair);
             pairs.add(pair.movedDown(next));
             discard(session, down.discard());
             ChangeBottle.enter(session, down.movesDown(), "", new BottleEvent.MovedDown(), clock);
           } else {
+            pairs.end(pair);
             discard(session, pair.first());
             discard(session, pair.second());
           }

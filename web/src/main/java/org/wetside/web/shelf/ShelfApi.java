@@ -26,7 +26,7 @@ public final class ShelfApi implements Routes {
         Operation.get("/api/recall", "The rolls that are to be fixed again")
             .answers(RecallView.class, ctx -> recall()));
     routes.addEndpoint(
-        Operation.patch("/api/recall/{roll}", "A roll was fixed again, or belongs to somebody")
+        Operation.post("/api/recall/{roll}", "A roll was fixed again, or belongs to somebody")
             .answers(RefixBody.class, RecallView.class, this::refix));
     routes.addEndpoint(
         Operation.get("/api/fixers", "Fixers that are used two after each other")
