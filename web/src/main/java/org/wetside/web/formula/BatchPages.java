@@ -51,8 +51,12 @@ public final class BatchPages implements Routes {
   private void begin(Context ctx) {
     Formula formula = FormulaPages.known(ctx, wetside);
     FormulaWish wish = new FormulaWish(FilledForm.of(ctx), Pages.units(ctx));
-    WeighOut.Question question = wish.question(formula.code()).orElseThrow(wish::refusal);
-    Batch batch = wetside.mixBatch().begin(question);
+    Optional<WeighOut.Question> question = wish.question(formula.code());
+    if (question.isEmpty()) {
+      new FormulaPages(wetside, pages).show(ctx, wish);
+      return;
+    }
+    Batch batch = wetside.mixBatch().begin(question.get());
     pages.goSaying(ctx, address(batch), "Begun. It is kept step by step.");
   }
 

@@ -37,7 +37,7 @@ public final class FormulaPages implements Routes {
     routes.get(FormulaAddress.ALL, this::list);
     routes.get(FormulaAddress.ALL + "/new", ctx -> showNew(ctx, FilledForm.empty()));
     routes.post(FormulaAddress.ALL + "/new", this::keep);
-    routes.get(ONE, this::show);
+    routes.get(ONE, ctx -> show(ctx, new FormulaWish(asked(ctx), Pages.units(ctx))));
     routes.post(ONE + "/remove", this::remove);
     routes.get(ONE + "/card.pdf", this::card);
   }
@@ -51,9 +51,9 @@ public final class FormulaPages implements Routes {
             pages.sheet(ctx, Place.SHELF, "Formulas"), all.formulas(), wetside.mixBatch().all()));
   }
 
-  private void show(Context ctx) {
+  /** The formula as it was asked for; when that cannot be, as it is written, with all typed. */
+  void show(Context ctx, FormulaWish wish) {
     Formula formula = known(ctx, wetside);
-    FormulaWish wish = new FormulaWish(asked(ctx), Pages.units(ctx));
     Optional<WeighOut.Question> question = wish.question(formula.code());
     FilledForm form = wish.form();
     WeighOut.Answer answer = null;

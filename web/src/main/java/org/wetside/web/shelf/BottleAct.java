@@ -108,9 +108,17 @@ enum BottleAct {
         }
       };
     } catch (BadValueException refused) {
-      reader.refuse(refused.thing().startsWith("reason") ? noteField : field, refused);
+      reader.refuse(fieldOf(refused), refused);
       return "";
     }
+  }
+
+  private String fieldOf(BadValueException refused) {
+    return switch (refused.thing()) {
+      case "reason of the correction", "reason of the decision" -> noteField;
+      case "volume to take out" -> "topUpOut";
+      default -> field;
+    };
   }
 
   private Optional<Volume> volume(FieldReader reader) {

@@ -78,6 +78,17 @@ class FormulaPagesTest {
   }
 
   @Test
+  void aBatchThatCannotBeWeighedIsNotBegunAndWhatWasTypedComesBack() {
+    HttpResponse<String> refused =
+        server.postForm("/shelf/formulas/D-76/batches", "make=700&balance=0&measures=100mL/1mL");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("value=\"700\"", "value=\"0\"", "value=\"100mL/1mL\"")
+        .contains("it must be more than 0 g");
+    assertThat(server.wetside().mixBatch().all()).isEmpty();
+  }
+
+  @Test
   void aBatchIsTickedOffWithWhatReallyWentInAndStandsOnTheShelf() {
     HttpResponse<String> begun =
         server.postForm("/shelf/formulas/D-76/batches", "make=1000&balance=0.1");
