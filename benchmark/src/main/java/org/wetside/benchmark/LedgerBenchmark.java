@@ -35,7 +35,7 @@ public class LedgerBenchmark {
   /** Names the folder of a home with the long ledger. */
   public static final String HOME = "wetside.benchmark.ledger";
 
-  private final List<LedgerLine> lines = LongLedger.lines();
+  private final List<LedgerLine> lines = LongLedger.lines(LongLedger.LINES);
   private final Wetside wetside;
   private final WebServer server;
   private final HttpClient client = HttpClient.newHttpClient();

@@ -40,13 +40,13 @@ final class LongLedger {
    * @param arguments the folder
    */
   public static void main(String[] arguments) {
-    keepIn(Path.of(arguments[0]));
+    keepIn(Path.of(arguments[0]), LINES);
   }
 
-  /** The lines after the first filling. */
-  static List<LedgerLine> lines() {
-    List<LedgerLine> lines = new ArrayList<>(LINES);
-    for (int i = 1; i < LINES; i++) {
+  /** So many lines, the first filling among them but not listed. */
+  static List<LedgerLine> lines(int count) {
+    List<LedgerLine> lines = new ArrayList<>(count);
+    for (int i = 1; i < count; i++) {
       String run = i % 4 < 2 ? Integer.toString(i / 4) : "";
       lines.add(new LedgerLine(BEGIN.plusSeconds(60L * i), run, "", event(i)));
     }
@@ -75,8 +75,8 @@ final class LongLedger {
         i == 3);
   }
 
-  /** Keeps it in a home, in one transaction. */
-  static void keepIn(Path home) {
+  /** Keeps so many lines in a home, in one transaction. */
+  static void keepIn(Path home, int count) {
     try (Database database = Database.open(new Home(home).database())) {
       database.change(
           session -> {
@@ -85,7 +85,7 @@ final class LongLedger {
                 BottleLabel.of(
                     LETTER, "fixer", BottleRole.WORKING, BathKind.FIXER, Volume.ofLitres(1));
             bottles.add(label, Volume.ofLitres(1), BEGIN);
-            lines().forEach(line -> bottles.enter(LETTER, line));
+            bottles.enterAll(LETTER, lines(count));
           });
     }
   }

@@ -60,4 +60,22 @@ class WorkloadTest {
       benchmark.close();
     }
   }
+
+  /** Short here; the figures of the long one are in docs/performance.md. */
+  @Test
+  void aLedgerIsAskedForAsItsPageIs(@TempDir Path home) {
+    LongLedger.keepIn(home, 2_000);
+    System.setProperty(LedgerBenchmark.HOME, home.toString());
+    LedgerBenchmark benchmark = new LedgerBenchmark();
+    try {
+      assertThat(benchmark.fold().lines()).isEqualTo(LongLedger.LINES - 1);
+      assertThat(benchmark.foldRolls()).hasSize(LongLedger.LINES / 4 - 1);
+      assertThat(benchmark.page()).contains("Bottle <b>F</b>", "clip test");
+      assertThat(benchmark.shelf()).contains("One bottle stands here");
+    } catch (IOException | InterruptedException broken) {
+      throw new AssertionError(broken);
+    } finally {
+      benchmark.close();
+    }
+  }
 }

@@ -2,8 +2,6 @@ package org.wetside.acceptance.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.AxeResults;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.ColorScheme;
@@ -30,7 +28,6 @@ import org.wetside.web.WebServer;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EveryPageTest {
-  private static final long FIRST_VIEW_BYTES = 100_000;
   private static final int[] WIDTHS = {320, 390, 600, 768, 899, 900, 1280, 1600};
 
   private Browsing browsing;
@@ -93,17 +90,12 @@ class EveryPageTest {
   @ParameterizedTest
   @MethodSource("pages")
   void theFirstViewIsLight(String path) {
-    AtomicLong bytes = new AtomicLong();
     try (Page page = browsing.page(1280, 800)) {
-      page.onRequestFinished(
-          request ->
-              bytes.addAndGet(
-                  request.sizes().responseBodySize + request.sizes().responseHeadersSize));
+      AtomicLong bytes = PageLook.weighed(page);
       page.navigate(at(path));
-      page.waitForLoadState();
-      page.evaluate("() => document.fonts.ready.then(() => true)");
+      PageLook.settled(page);
+      assertThat(bytes.get()).isBetween(1L, PageLook.FIRST_VIEW_BYTES);
     }
-    assertThat(bytes.get()).isBetween(1L, FIRST_VIEW_BYTES);
   }
 
   @ParameterizedTest
@@ -117,10 +109,7 @@ class EveryPageTest {
   private void axeFindsNothing(String path, ColorScheme scheme, int width) {
     try (Page page = browsing.page(width, 800, scheme)) {
       page.navigate(at(path));
-      AxeResults results = new AxeBuilder(page).analyze();
-      assertThat(results.getViolations().stream().map(rule -> rule.getId() + " " + rule.getNodes()))
-          .as(path + " " + scheme + " " + width + " px")
-          .isEmpty();
+      PageLook.axeFindsNothing(page, path + " " + scheme + " " + width + " px");
     }
   }
 
@@ -129,11 +118,7 @@ class EveryPageTest {
   void nothingScrollsSideways(String path) {
     try (Page page = browsing.page(1280, 800)) {
       page.navigate(at(path));
-      for (int width : WIDTHS) {
-        page.setViewportSize(width, 800);
-        int wide = (int) page.evaluate("() => document.documentElement.scrollWidth");
-        assertThat(wide).as(path + " at " + width + " px").isLessThanOrEqualTo(width);
-      }
+      PageLook.nothingScrollsSideways(page, path, WIDTHS);
     }
   }
 
@@ -142,14 +127,7 @@ class EveryPageTest {
   void everyTargetIsLargeEnough(String path) {
     try (Page page = browsing.page(390, 844)) {
       page.navigate(at(path));
-      Object small =
-          page.evaluate(
-              "() => [...document.querySelectorAll('button, select, textarea, .btn, nav a,"
-                  + " input:not([type=hidden]):not([type=checkbox]):not([type=radio])')]"
-                  + ".filter(e => e.offsetParent !== null)"
-                  + ".filter(e => e.getBoundingClientRect().height < 47.5)"
-                  + ".map(e => e.outerHTML.slice(0, 80))");
-      assertThat((List<?>) small).as(path).isEmpty();
+      PageLook.everyTargetIsLargeEnough(page, path);
     }
   }
 
@@ -159,8 +137,7 @@ class EveryPageTest {
     try (Page page = browsing.page(1280, 800)) {
       Response answer = page.navigate(at(path));
       assertThat(answer).isNotNull();
-      assertThat(page.locator("h1").count()).isEqualTo(1);
-      assertThat(page.locator("h1").innerText().strip()).endsWith(".");
+      PageLook.itOpensWithASentence(page, path);
     }
   }
 
