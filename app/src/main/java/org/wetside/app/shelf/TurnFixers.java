@@ -74,7 +74,7 @@ public final class TurnFixers {
                       () -> new BadValueException("bottle", letter, "it is in no pair of fixers"));
           FixerPair.Turn turn = pair.next();
           if (turn instanceof FixerPair.MoveDown down) {
-            // looked at while the pair stands: neither of the two is the fresh one
+            // Asked while the pair still stands, or its second bottle could be its own successor.
             String next = fresh(session, fresh);
             pairs.end(pair);
             pairs.add(pair.movedDown(next));
