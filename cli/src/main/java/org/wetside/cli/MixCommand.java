@@ -37,6 +37,12 @@ final class MixCommand extends HomeCommand<MixView> {
   @Nullable String rolls;
 
   @Option(
+      names = "--package",
+      paramLabel = "VOLUME",
+      description = "stock that the whole package of powders makes, for example 1L")
+  @Nullable String packageMakes;
+
+  @Option(
       names = "--minimum",
       paramLabel = "VOLUME",
       description = "the maker's minimum of stock for one roll, for example 6mL")
@@ -57,7 +63,8 @@ final class MixCommand extends HomeCommand<MixView> {
 
   private MixView answer(Function<String, Optional<StockMinimum>> book) {
     return MixView.of(
-        new Mix().answer(new MixQuery(dilution, total, of, rolls, minimum).question(book)),
+        new Mix()
+            .answer(new MixQuery(dilution, total, of, rolls, minimum, packageMakes).question(book)),
         Units.METRIC);
   }
 
@@ -67,7 +74,8 @@ final class MixCommand extends HomeCommand<MixView> {
         .with("dilution", dilution)
         .with("total", total)
         .with("of", of)
-        .with("rolls", rolls);
+        .with("rolls", rolls)
+        .with("packageMakes", packageMakes);
   }
 
   @Override
@@ -85,6 +93,10 @@ final class MixCommand extends HomeCommand<MixView> {
       if (view.stock().standing() != null) {
         out.println("  minimum: " + view.stock().standing() + ", " + view.stock().source());
       }
+    }
+    for (MixView.WarningView warning : view.warnings()) {
+      out.println(
+          "Warning: " + warning.text() + " (" + warning.standing() + ", " + warning.source() + ")");
     }
     for (CautionView caution : view.cautions()) {
       out.println("Caution: " + caution.text());

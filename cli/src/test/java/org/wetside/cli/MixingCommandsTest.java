@@ -32,6 +32,18 @@ class MixingCommandsTest {
   }
 
   @Test
+  void mixWarnsOfAPartOfAPowderPackage() {
+    Typed part =
+        Typed.of("mix", "stock", "--total=500mL", "--package=1L", "--minimum=1mL", "--of=D-76");
+    assertThat(part.exitCode()).isEqualTo(ExitCode.DONE);
+    assertThat(part.out())
+        .contains("Warning: part of the powder package of D-76", "dissolve the whole package")
+        .contains("CH-S60");
+    assertThat(Typed.of("mix", "stock", "--total=1L", "--package=1L").out())
+        .doesNotContain("Warning");
+  }
+
+  @Test
   void aColonIsAskedAbout() {
     Typed typed = Typed.of("mix", "1:31", "--total", "256mL");
     assertThat(typed.exitCode()).isEqualTo(ExitCode.WRONG_INPUT);

@@ -8,6 +8,7 @@ import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.bath.WorkingSolution;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.safety.Objection;
 import org.wetside.reference.Caution;
 import org.wetside.reference.Cautions;
 import org.wetside.reference.StockMinima;
@@ -21,6 +22,8 @@ public final class Mix {
    * @param total volume of working solution, above 0
    * @param substance name of what is in the bottle; empty when it was not said
    * @param film film to go into it; empty when stock is not to be checked
+   * @param packageMakes stock that the whole package of powders makes, above 0; empty for a liquid,
+   *     or when it was not said
    * @param minimum the maker's minimum as the user knows it; empty looks it up by the substance
    */
   public record Question(
@@ -28,6 +31,7 @@ public final class Mix {
       Volume total,
       Optional<String> substance,
       Optional<UnitOfUse> film,
+      Optional<Volume> packageMakes,
       Optional<StockMinimum> minimum) {}
 
   /**
@@ -35,10 +39,14 @@ public final class Mix {
    *
    * @param solution concentrate and water
    * @param stock whether it is enough for the film; empty when no film was given
+   * @param warnings what speaks against taking so much of it; empty for most
    * @param cautions for handling the substance; never empty
    */
   public record Answer(
-      WorkingSolution solution, Optional<StockRequirement> stock, List<Caution> cautions) {}
+      WorkingSolution solution,
+      Optional<StockRequirement> stock,
+      List<Objection> warnings,
+      List<Caution> cautions) {}
 
   /**
    * Computes the amounts.
@@ -51,6 +59,7 @@ public final class Mix {
     return new Answer(
         solution,
         question.film().map(film -> checked(question, solution, film)),
+        PartOfPackage.warnings(question, solution),
         question
             .substance()
             .map(name -> Cautions.open().of(name))

@@ -19,13 +19,15 @@ import org.wetside.core.source.Standing;
  * @param of name of what is in the bottle, for example {@code D-76}
  * @param rolls film for it, in rolls of 80 in²
  * @param minimum the maker's minimum for one roll, for example {@code 6mL}
+ * @param packageMakes stock that a whole package of powders makes, for example {@code 1L}
  */
 public record MixQuery(
     @Nullable String dilution,
     @Nullable String total,
     @Nullable String of,
     @Nullable String rolls,
-    @Nullable String minimum) {
+    @Nullable String minimum,
+    @Nullable String packageMakes) {
 
   /**
    * The question in the types of the trade.
@@ -44,6 +46,7 @@ public record MixQuery(
         Volume.parse(Typed.required("total to mix", total, "256mL")),
         named,
         film,
+        Typed.maybe(packageMakes).map(Volume::parse),
         least);
   }
 

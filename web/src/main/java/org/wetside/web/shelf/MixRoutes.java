@@ -58,6 +58,7 @@ public final class MixRoutes implements Routes {
     Optional<Dilution> dilution = reader.required("dilution", "dilution", Dilution::parse);
     Optional<Volume> total = reader.requiredVolume("total", "total to mix");
     Optional<UnitOfUse> film = reader.maybe("rolls", MixRoutes::rolls);
+    Optional<Volume> makes = reader.maybeVolume("makes");
     Optional<Bottle> bottle = reader.maybe("bottle", text -> text).flatMap(this::bottle);
     Optional<MixView> answer = Optional.empty();
     if (reader.isGood() && dilution.isPresent() && total.isPresent()) {
@@ -73,13 +74,22 @@ public final class MixRoutes implements Routes {
                                 total.get(),
                                 contents,
                                 film,
+                                makes,
                                 contents.flatMap(wetside.keepMinimum()::find))),
                     Pages.units(ctx)));
       } catch (BadValueException refused) {
-        reader.refuse(refused.thing().equals("dilution") ? "dilution" : "total", refused);
+        reader.refuse(fieldOf(refused), refused);
       }
     }
     show(ctx, reader.form(), FilledForm.empty(), answer, Optional.empty(), Optional.empty());
+  }
+
+  private static String fieldOf(BadValueException refused) {
+    return switch (refused.thing()) {
+      case "dilution" -> "dilution";
+      case "volume that the package makes" -> "makes";
+      default -> "total";
+    };
   }
 
   private void temper(Context ctx) {

@@ -34,6 +34,28 @@ class MixingRoutesTest {
     assertThat(answer.body()).contains("\"concentrateMl\":8.0", "\"waterMl\":248.0");
   }
 
+  /** CH-S60: the powders of a package are not mixed evenly. */
+  @Test
+  void aPartOfAPowderPackageIsWarnedOfAndTheWholeOrManyAreNot() {
+    String asked = "/api/mix?dilution=stock&of=D-76&packageMakes=1L&total=";
+    assertThat(server.get(asked + "500mL").body())
+        .contains("part of the powder package of D-76", "dissolve the whole package", "CH-S60");
+    assertThat(server.get(asked + "1L").body()).contains("\"warnings\":[]");
+    assertThat(server.get(asked + "2L").body()).contains("\"warnings\":[]");
+    assertThat(server.get(asked + "1.5L").body()).contains("part of the powder package");
+    assertThat(server.get("/api/mix?dilution=1%2B1&of=D-76&packageMakes=1L&total=2L").body())
+        .as("a litre of stock in two litres")
+        .contains("\"warnings\":[]");
+    assertThat(server.get("/api/mix?dilution=stock&of=D-76&total=500mL").body())
+        .as("nothing says that it is a package")
+        .contains("\"warnings\":[]");
+    assertThat(server.get("/api/mix?dilution=stock&of=D-76%20powder%20package&total=1L").body())
+        .as("its name does, but not how much it makes")
+        .contains("part of D-76 powder package");
+    assertThat(server.get(asked.replace("1L", "0L") + "1L").body())
+        .contains("volume that the package makes");
+  }
+
   @Test
   void refusesWithTheShapeOfAProblem() {
     HttpResponse<String> answer = server.get("/api/mix?dilution=1:31&total=256mL");
