@@ -117,6 +117,9 @@ final class RollsCommand extends HomeCommand<RollsView> {
     }
     for (RollView roll : view.rolls()) {
       print(roll, out);
+      roll.tests()
+          .forEach(
+              test -> out.println("  " + test.title() + ": " + test.text() + " " + test.meaning()));
       for (RunView run : roll.runs()) {
         print(run, out);
       }
@@ -137,6 +140,7 @@ final class RollsCommand extends HomeCommand<RollsView> {
             + (roll.ei() == null ? "" : " @" + plain(roll.ei()))
             + (roll.title().isEmpty() ? "" : "  \"" + roll.title() + "\"")
             + (roll.exposedOn() == null ? "" : "  on " + roll.exposedOn())
+            + (roll.owner().isEmpty() ? "" : "  of " + roll.owner())
             + (roll.precious() ? "  precious" : "")
             + (roll.sleeve().isEmpty() ? "" : "  in " + roll.sleeve()));
     if (!roll.mayBe().isEmpty()) {

@@ -1,7 +1,6 @@
 package org.wetside.store;
 
 import java.util.List;
-import java.util.Optional;
 import org.wetside.core.shelf.RecalledRoll;
 import org.wetside.core.shelf.RollMark;
 
@@ -39,19 +38,6 @@ public final class Recalls {
   public List<RecalledRoll> of(String roll) {
     return session.list(
         WHICH + " AND u.roll = ? COLLATE NOCASE ORDER BY u.id", Recalls::read, roll.strip());
-  }
-
-  /** Says whose a roll is; empty takes the name away. */
-  public void setOwner(String roll, String owner) {
-    session.change("UPDATE roll SET owner = ? WHERE number = ?", owner.strip(), roll.strip());
-  }
-
-  /** Whose a roll is; may be empty. */
-  public String owner(String roll) {
-    Optional<String> owner =
-        session.first(
-            "SELECT owner FROM roll WHERE number = ?", row -> row.text("owner"), roll.strip());
-    return owner.orElse("");
   }
 
   private static RecalledRoll read(Row row) {

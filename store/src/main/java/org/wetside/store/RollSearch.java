@@ -24,6 +24,7 @@ public final class RollSearch {
             " ",
             roll.described().title(),
             roll.described().note(),
+            roll.described().owner(),
             roll.described().exposedOn().map(Object::toString).orElse(""),
             roll.described().exposureIndex().map(Object::toString).orElse(""));
     String film = roll.described().film() + " " + roll.filmCode().orElse("");

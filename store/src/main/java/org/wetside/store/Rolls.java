@@ -26,8 +26,8 @@ public final class Rolls {
     RollDraft said = roll.described();
     session.change(
         "INSERT INTO roll (number, format, frames, film, film_code, kind, exposure_index, title,"
-            + " precious, exposed_on, note, added_at, state, processed_at)"
-            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            + " precious, exposed_on, note, owner, added_at, state, processed_at)"
+            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         roll.number(),
         said.size().word(),
         said.frames(),
@@ -39,6 +39,7 @@ public final class Rolls {
         said.precious(),
         said.exposedOn(),
         said.note(),
+        said.owner(),
         roll.addedAt(),
         roll.state().word(),
         roll.processedAt());
@@ -54,8 +55,8 @@ public final class Rolls {
     RollDraft said = roll.described();
     session.change(
         "UPDATE roll SET number = ?, format = ?, frames = ?, film = ?, film_code = ?, kind = ?,"
-            + " exposure_index = ?, title = ?, precious = ?, exposed_on = ?, note = ?, state = ?,"
-            + " processed_at = ? WHERE number = ?",
+            + " exposure_index = ?, title = ?, precious = ?, exposed_on = ?, note = ?, owner = ?,"
+            + " state = ?, processed_at = ? WHERE number = ?",
         roll.number(),
         said.size().word(),
         said.frames(),
@@ -67,6 +68,7 @@ public final class Rolls {
         said.precious(),
         said.exposedOn(),
         said.note(),
+        said.owner(),
         roll.state().word(),
         roll.processedAt(),
         number);
@@ -138,7 +140,8 @@ public final class Rolls {
             row.text("title"),
             row.yes("precious"),
             row.maybeDay("exposed_on"),
-            row.text("note")),
+            row.text("note"),
+            row.text("owner")),
         row.maybeText("film_code"),
         row.moment("added_at"),
         RollState.fromWord(row.text("state")),

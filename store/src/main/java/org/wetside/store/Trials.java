@@ -109,6 +109,25 @@ public final class Trials {
         number.strip());
   }
 
+  /**
+   * The tests of fixers that speak for or against the fixing of one roll: of each bottle it was
+   * fixed in and each sort of test the first afterwards that was passed or failed, the newest
+   * first. What came after a passed one says nothing of this roll any more.
+   */
+  public List<Trial> ofFixersSince(String roll) {
+    return session.list(
+        "SELECT * FROM bath_test WHERE id IN"
+            + " (SELECT min(t.id) FROM bath_test t JOIN bottle_roll u ON u.bottle_id = t.bottle_id"
+            + " JOIN bottle_line l ON l.id = u.line_id"
+            + " WHERE u.undoes = 0 AND u.roll = ? COLLATE NOCASE AND t.ended_at >= l.happened_at"
+            + " AND t.kind IN (?, ?) AND t.outcome IN ('passed', 'failed')"
+            + " GROUP BY t.bottle_id, t.kind) ORDER BY id DESC",
+        this::read,
+        roll.strip(),
+        TrialKind.CLEARING.word(),
+        TrialKind.IODIDE.word());
+  }
+
   /** Whether the bottle a test was begun on still stands on the shelf; true for one of film. */
   public boolean stillThere(long id) {
     return session

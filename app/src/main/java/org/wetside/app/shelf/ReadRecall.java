@@ -16,6 +16,7 @@ import org.wetside.core.shelf.RecalledRoll;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
 import org.wetside.store.Recalls;
+import org.wetside.store.RollSearch;
 import org.wetside.store.Rolls;
 import org.wetside.store.Session;
 
@@ -108,7 +109,17 @@ public final class ReadRecall {
           if (found.isEmpty()) {
             throw new BadValueException("roll", roll, "there is no roll of that number");
           }
-          new Recalls(session).setOwner(roll, owner);
+          Roll known = found.get();
+          Roll owned =
+              new Roll(
+                  known.number(),
+                  known.described().withOwner(owner),
+                  known.filmCode(),
+                  known.addedAt(),
+                  known.state(),
+                  known.processedAt());
+          new Rolls(session).change(known.number(), owned);
+          new RollSearch(session).describe(owned);
         });
   }
 }

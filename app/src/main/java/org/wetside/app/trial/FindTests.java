@@ -2,6 +2,7 @@ package org.wetside.app.trial;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.trial.Trial;
 import org.wetside.store.Bottles;
@@ -66,8 +67,17 @@ public final class FindTests {
     return database.read(session -> new Trials(session).open());
   }
 
-  /** The tests of one roll's washing that are over, the newest first. */
+  /**
+   * The tests that speak for or against one roll: those of its washing that are over, and of each
+   * fixer it was fixed in the first ones since; of either the newest first.
+   */
   public List<Trial> ofRoll(String number) {
-    return database.read(session -> new Trials(session).ofRoll(number));
+    return database.read(
+        session -> {
+          Trials trials = new Trials(session);
+          return Stream.concat(
+                  trials.ofRoll(number).stream(), trials.ofFixersSince(number).stream())
+              .toList();
+        });
   }
 }

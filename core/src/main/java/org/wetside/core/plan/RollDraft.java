@@ -18,6 +18,7 @@ import org.wetside.core.quantity.ExposureIndex;
  * @param precious whether it must not fail
  * @param exposedOn the day it was exposed; empty when not said
  * @param note anything else; may be empty, at most 2000 characters
+ * @param owner whose it is; may be empty, at most 80 characters
  */
 public record RollDraft(
     Optional<String> number,
@@ -29,7 +30,8 @@ public record RollDraft(
     String title,
     boolean precious,
     Optional<LocalDate> exposedOn,
-    String note) {
+    String note,
+    String owner) {
   public RollDraft {
     number = number.map(RollNumber::require);
     frames.ifPresent(size::requireFrames);
@@ -39,6 +41,7 @@ public record RollDraft(
     }
     title = requireLength("title", title.strip(), 200);
     note = requireLength("note", note.strip(), 2000);
+    owner = requireLength("owner of a roll", owner.strip(), 80);
   }
 
   /** The same with another number. */
@@ -53,13 +56,20 @@ public record RollDraft(
         title,
         precious,
         exposedOn,
-        note);
+        note,
+        owner);
   }
 
   /** The same with another note. */
   public RollDraft withNote(String other) {
     return new RollDraft(
-        number, size, frames, film, kind, exposureIndex, title, precious, exposedOn, other);
+        number, size, frames, film, kind, exposureIndex, title, precious, exposedOn, other, owner);
+  }
+
+  /** The same, of another owner. */
+  public RollDraft withOwner(String other) {
+    return new RollDraft(
+        number, size, frames, film, kind, exposureIndex, title, precious, exposedOn, note, other);
   }
 
   private static String requireLength(String thing, String text, int most) {

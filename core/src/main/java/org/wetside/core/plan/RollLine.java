@@ -12,13 +12,16 @@ import org.wetside.core.quantity.ExposureIndex;
 
 /**
  * A roll in one line: {@code [number] format [frames] film [C-41|E-6] [@index] ["title"] [on
- * 2026-01-15] [precious]}, for example {@code 135 36 T-MAX 400 @800 "harbour"} or {@code TM-01 120
- * TRI-X @400}. Without an index the roll was exposed at a speed nobody wrote down.
+ * 2026-01-15] [of anna] [precious]}, for example {@code 135 36 T-MAX 400 @800 "harbour"} or {@code
+ * TM-01 120 TRI-X @400}. Without an index the roll was exposed at a speed nobody wrote down.
  */
 public final class RollLine {
   private static final String EXAMPLE = "for example 135 36 TRI-X 400 @400 \"harbour\"";
   private static final Pattern TITLE = Pattern.compile("[\"“”„«»]([^\"“”„«»]*)[\"“”«»]");
   private static final Pattern DAY = Pattern.compile("(?i)\\bon\\s+(\\d{4}-\\d{1,2}-\\d{1,2})");
+
+  private static final Pattern OWNER =
+      Pattern.compile("(?i)\\s+of\\s+([\\p{L}\\p{N}][\\p{L}\\p{N}.'-]*)");
 
   private final String typed;
   private String rest;
@@ -43,6 +46,7 @@ public final class RollLine {
     }
     String title = takeTitle();
     Optional<LocalDate> exposedOn = takeDay();
+    String owner = takeOwner();
     List<String> words = words();
     boolean precious = takeLast(words, "precious");
     Optional<ExposureIndex> index = takeIndex(words);
@@ -60,7 +64,17 @@ public final class RollLine {
           "roll", typed, "the film is missing after " + size.word() + ", " + EXAMPLE);
     }
     return new RollDraft(
-        number, size, frames, String.join(" ", words), kind, index, title, precious, exposedOn, "");
+        number,
+        size,
+        frames,
+        String.join(" ", words),
+        kind,
+        index,
+        title,
+        precious,
+        exposedOn,
+        "",
+        owner);
   }
 
   private String takeTitle() {
@@ -84,6 +98,16 @@ public final class RollLine {
     }
     rest = rest.substring(0, matcher.start()) + " " + rest.substring(matcher.end());
     return Optional.of(day(matcher.group(1)));
+  }
+
+  /** One word: who has more names writes them in the form. */
+  private String takeOwner() {
+    Matcher matcher = OWNER.matcher(rest);
+    if (!matcher.find()) {
+      return "";
+    }
+    rest = rest.substring(0, matcher.start()) + " " + rest.substring(matcher.end());
+    return matcher.group(1);
   }
 
   /**

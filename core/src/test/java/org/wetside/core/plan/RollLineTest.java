@@ -54,6 +54,21 @@ class RollLineTest {
     assertThat(roll.film()).isEqualTo("GOLD 200");
   }
 
+  @Test
+  void readsWhoseItIsAndLeavesATitleAlone() {
+    RollDraft roll =
+        RollLine.parse("TM-01 120 TRI-X 400 @400 \"gate of the mill\" of Anna precious");
+    assertThat(roll.owner()).isEqualTo("Anna");
+    assertThat(roll.title()).isEqualTo("gate of the mill");
+    assertThat(roll.film()).isEqualTo("TRI-X 400");
+    assertThat(roll.precious()).isTrue();
+    assertThat(RollLine.parse("120 TRI-X 400").owner()).isEmpty();
+    assertThatThrownBy(() -> roll.withOwner("x".repeat(81)))
+        .isInstanceOf(BadValueException.class)
+        .hasMessageContaining("owner of a roll")
+        .hasMessageContaining("at most 80 characters");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -16,16 +16,17 @@ import org.wetside.web.page.FilledForm;
 /** The fields of a roll: from a form to a roll, back, and which message belongs beside which. */
 final class RollForm {
   private static final Map<String, String> FIELD_OF =
-      Map.of(
-          "roll number", "number",
-          "format", "format",
-          "frames", "frames",
-          "film", "film",
-          "kind of film", "kind",
-          "exposure index", "ei",
-          "day of exposure", "exposed",
-          "title", "title",
-          "note", "note");
+      Map.ofEntries(
+          Map.entry("roll number", "number"),
+          Map.entry("format", "format"),
+          Map.entry("frames", "frames"),
+          Map.entry("film", "film"),
+          Map.entry("kind of film", "kind"),
+          Map.entry("exposure index", "ei"),
+          Map.entry("day of exposure", "exposed"),
+          Map.entry("title", "title"),
+          Map.entry("note", "note"),
+          Map.entry("owner of a roll", "owner"));
 
   private RollForm() {}
 
@@ -40,7 +41,8 @@ final class RollForm {
         form.value("title"),
         !form.isBlank("precious"),
         maybe(form, "exposed", RollLine::day),
-        form.value("note"));
+        form.value("note"),
+        form.value("owner"));
   }
 
   static FilledForm of(Roll roll) {
@@ -58,6 +60,7 @@ final class RollForm {
     values.put("precious", said.precious() ? "yes" : "");
     values.put("exposed", said.exposedOn().map(Object::toString).orElse(""));
     values.put("note", said.note());
+    values.put("owner", said.owner());
     return FilledForm.of(values);
   }
 

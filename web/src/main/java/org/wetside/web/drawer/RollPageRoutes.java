@@ -16,6 +16,7 @@ import org.wetside.web.Routes;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.Place;
+import org.wetside.web.rolls.FilmTestLine;
 import org.wetside.web.rolls.RollRow;
 
 /** One roll of the drawer: corrected, taken out, put back. */
@@ -89,6 +90,7 @@ public final class RollPageRoutes implements Routes {
         pages.sheet(ctx, Place.DRAWER, "Roll " + roll.number()),
         RollRow.of(wetside, List.of(roll)).get(0),
         form,
+        FilmTestLine.of(wetside, roll.number(), Pages.units(ctx)),
         films);
   }
 

@@ -18,6 +18,7 @@ import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.Place;
 import org.wetside.web.rolls.Days;
+import org.wetside.web.rolls.FilmTestLine;
 import org.wetside.web.rolls.RollRow;
 
 /** The Negatives: developed rolls found again, each with its record, its sleeve and its note. */
@@ -120,6 +121,7 @@ public final class NegativesRoutes implements Routes {
         roll.state() == RollState.FILED,
         record.sleeve(),
         roll.described().note(),
+        FilmTestLine.of(wetside, roll.number(), Pages.units(ctx)),
         RunPart.all(record, Days.of(wetside.clock()), Pages.units(ctx)),
         file,
         write);

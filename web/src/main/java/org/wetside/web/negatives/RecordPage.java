@@ -3,6 +3,7 @@ package org.wetside.web.negatives;
 import java.util.List;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
+import org.wetside.web.rolls.FilmTestLine;
 import org.wetside.web.rolls.RollRow;
 
 /**
@@ -14,6 +15,7 @@ import org.wetside.web.rolls.RollRow;
  * @param filed whether they are in their sleeve
  * @param sleeve where they are kept; may be empty
  * @param note what its owner wrote
+ * @param tests what tests say of its washing, and of its fixers since
  * @param runs what was done to it, the last first
  * @param file the form that files it
  * @param write the form of the note
@@ -25,6 +27,7 @@ public record RecordPage(
     boolean filed,
     String sleeve,
     String note,
+    List<FilmTestLine> tests,
     List<RunPart> runs,
     FilledForm file,
     FilledForm write) {}

@@ -23,6 +23,7 @@ import org.wetside.core.quantity.ExposureIndex;
  * @param precious whether it must not fail
  * @param exposedOn year-month-day
  * @param note anything else
+ * @param owner whose it is
  * @param sleeve files its negatives there; only in a change
  * @param withdrawn takes it out of the drawer, or puts it back; only in a change
  */
@@ -38,6 +39,7 @@ record RollBody(
     @Nullable Boolean precious,
     @Nullable String exposedOn,
     @Nullable String note,
+    @Nullable String owner,
     @Nullable String sleeve,
     @Nullable Boolean withdrawn) {
   RollDraft draft() {
@@ -57,7 +59,8 @@ record RollBody(
         title == null ? "" : title,
         precious != null && precious,
         Optional.ofNullable(exposedOn).map(RollLine::day),
-        note == null ? "" : note);
+        note == null ? "" : note,
+        owner == null ? "" : owner);
   }
 
   /** Whether it says anything of the roll itself. */
@@ -72,7 +75,8 @@ record RollBody(
         || title != null
         || precious != null
         || exposedOn != null
-        || note != null;
+        || note != null
+        || owner != null;
   }
 
   /** The roll with what is said here, the rest as it was. */
@@ -87,6 +91,7 @@ record RollBody(
         title == null ? was.title() : title,
         precious == null ? was.precious() : precious,
         exposedOn == null ? was.exposedOn() : Optional.of(exposedOn).map(RollLine::day),
-        note == null ? was.note() : note);
+        note == null ? was.note() : note,
+        owner == null ? was.owner() : owner);
   }
 }

@@ -17,6 +17,7 @@ import org.wetside.core.plan.RollState;
  * @param film film and index
  * @param about size, kind and what else is to be known
  * @param title what is on it; may be empty
+ * @param owner whose it is; may be empty
  * @param precious whether it must not fail
  * @param state word of its state
  * @param age how long ago it was exposed, put in, or hung
@@ -28,6 +29,7 @@ public record RollRow(
     String film,
     String about,
     String title,
+    String owner,
     boolean precious,
     String state,
     String age,
@@ -48,6 +50,7 @@ public record RollRow(
         roll.filmAndIndex(),
         about(said),
         said.title(),
+        said.owner(),
         said.precious(),
         roll.state().word(),
         days.age(since),

@@ -7,6 +7,7 @@ import org.wetside.core.development.Film;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.plan.RollDraft;
 import org.wetside.core.quantity.ExposureIndex;
+import org.wetside.web.trial.FilmTestView;
 
 /**
  * A roll.
@@ -27,6 +28,9 @@ import org.wetside.core.quantity.ExposureIndex;
  * @param processedAt when it was hung; null before
  * @param sleeve where its negatives are kept
  * @param note anything else
+ * @param owner whose it is; may be empty
+ * @param tests of its washing, and of its fixers since, the newest first; only where one roll is
+ *     asked for
  * @param runs what was done to it, the last first; only where one roll is asked for
  */
 public record RollView(
@@ -46,9 +50,12 @@ public record RollView(
     @Nullable String processedAt,
     String sleeve,
     String note,
+    String owner,
+    List<FilmTestView> tests,
     List<RunView> runs) {
   /** The view of a roll. */
-  public static RollView of(Wetside wetside, Roll roll, List<RunView> runs) {
+  public static RollView of(
+      Wetside wetside, Roll roll, List<FilmTestView> tests, List<RunView> runs) {
     RollDraft said = roll.described();
     List<Film> films =
         roll.filmCode().isPresent() ? List.of() : wetside.findFilm().candidates(said.film());
@@ -69,6 +76,8 @@ public record RollView(
         roll.processedAt().map(Object::toString).orElse(null),
         roll.state().isDeveloped() ? wetside.findRolls().sleeve(roll.number()) : "",
         said.note(),
+        said.owner(),
+        tests,
         runs);
   }
 }

@@ -10,6 +10,7 @@ import org.wetside.app.drawer.RollRecord;
 import org.wetside.core.plan.Roll;
 import org.wetside.core.plan.RollState;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Units;
 
 /**
  * Rolls: those found, or those just put into the drawer.
@@ -20,7 +21,7 @@ public record RollsView(List<RollView> rolls) {
   /** Rolls that were just put in, or found. */
   public static RollsView of(Wetside wetside, List<Roll> rolls) {
     return new RollsView(
-        rolls.stream().map(roll -> RollView.of(wetside, roll, List.of())).toList());
+        rolls.stream().map(roll -> RollView.of(wetside, roll, List.of(), List.of())).toList());
   }
 
   /**
@@ -45,7 +46,13 @@ public record RollsView(List<RollView> rolls) {
             .of(number)
             .orElseThrow(
                 () -> new BadValueException("roll", number, "there is no roll of that number"));
-    return new RollsView(List.of(RollView.of(wetside, record.roll(), RunView.all(record))));
+    return new RollsView(
+        List.of(
+            RollView.of(
+                wetside,
+                record.roll(),
+                FilmTests.of(wetside, record.roll().number(), Units.METRIC),
+                RunView.all(record))));
   }
 
   private static Optional<RollState> stateOf(@Nullable String word) {

@@ -117,6 +117,23 @@ class DrawerPagesTest {
   }
 
   @Test
+  void whoseARollIsIsSaidWhereItIsEnteredAndEdited() {
+    line("TM-01 135 TRI-X 400 @400 of Anna");
+    server.postForm("/drawer/roll", "number=TM-02&format=120&film=TRI-X+400&kind=b%2Fw&owner=Ben");
+    assertThat(server.get("/drawer").body()).contains("of Anna", "of Ben");
+    assertThat(server.get("/drawer?find=ben").body()).contains("<b>One roll</b> has <b>ben</b>");
+    assertThat(server.get("/drawer/TM-01").body()).contains("name=\"owner\"", "value=\"Anna\"");
+    server.postForm("/drawer/TM-01", "format=135&film=TRI-X+400&kind=b%2Fw&owner=Clara");
+    assertThat(server.get("/api/rolls/TM-01").body()).contains("\"owner\":\"Clara\"");
+    assertThat(server.get("/drawer?find=anna").body()).contains("<b>No rolls</b> have");
+    HttpResponse<String> refused =
+        server.postForm(
+            "/drawer/TM-01", "format=135&film=TRI-X+400&kind=b%2Fw&owner=" + "x".repeat(81));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("id=\"owner-message\"", "at most 80 characters");
+  }
+
+  @Test
   void isFoundTakenOutAndPutBack() {
     line("TM-01 135 TRI-X 400 \"wheel pit\"");
     assertThat(server.get("/drawer?find=whe").body()).contains("<b>One roll</b> has <b>whe</b>");
