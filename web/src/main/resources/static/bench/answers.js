@@ -71,6 +71,15 @@ export class Answers {
     this.keep();
   }
 
+  /** Hands on to another run what was answered of these. @param {number} run @param {string[]} ids */
+  handTo(run, ids) {
+    const other = new Answers(run);
+    other.loaded = this.loaded;
+    ids.filter((id) => this.ticked.has(id)).forEach((id) => other.ticked.add(id));
+    ids.filter((id) => this.passed.has(id)).forEach((id) => other.passed.add(id));
+    other.keep();
+  }
+
   /** Whether something is still to be said of it. @param {Check} check */
   isOpen(check) {
     const excused = check.group === "precious" && this.reason !== "";
@@ -83,7 +92,7 @@ export class Answers {
       return check.group === "closing" ? "yes" : "seen";
     }
     if (check.state === "done by data") {
-      return "good";
+      return check.group === "handling" ? "on file" : "good";
     }
     return this.passed.has(check.id) ? "passed over" : check.state;
   }

@@ -2,6 +2,7 @@
 
 import { actAt } from "./act.js";
 import { Answers } from "./answers.js";
+import { careAt } from "./care.js";
 import { ServerClock } from "./clock.js";
 import { Companion } from "./companion.js";
 import { Deck } from "./deck.js";
@@ -23,7 +24,7 @@ import { startPulse } from "./pulse.js";
 import { restingSlots } from "./resting.js";
 import { screenName } from "./screen.js";
 import { atTheLine, isOver, readRun } from "./snapshot.js";
-import { showAct, showCount, showSeconds, showStrip, showTitle } from "./sheet.js";
+import { showAct, showCare, showCount, showSeconds, showStrip, showTitle } from "./sheet.js";
 import { stripOf } from "./strips.js";
 import { Tape } from "./tape.js";
 import { changeTheme } from "./theme.js";
@@ -201,6 +202,12 @@ class Bench {
       .catch(() => undefined);
   }
 
+  /** The load was opened anew as another run: what was felt of the closed tank holds there as well. @param {number} run @param {string[]} felt */
+  goTo(run, felt) {
+    this.answers.handTo(run, felt);
+    location.assign(`/bench/${run}`);
+  }
+
   /** @param {number | null} since */
   reach(since) {
     const was = this.lostSince;
@@ -269,6 +276,7 @@ class Bench {
     showAct(act, this.panel?.lines ?? null, this.panel === null ? act.then : this.panel.then());
     showSeconds(act.nextAt === null || run.provisional ? null : act.nextAt - at);
     showCount(this.panel === null ? act.count : null);
+    showCare(careAt(run, at));
     showFigures(run, at, now - at);
     showStrip(stripOf({ lostSince: this.lostSince, kept: this.link.outbox.length, message: this.messageNow(), strips: run.strips, seen: this.seen, silent: this.lead.isSilent, deaf: this.link.others.filter((other) => other.silent).map((other) => other.screen), over: isOver(run) }));
     showTitle(act, run.tank, this.lead.isSilent && !isOver(run));
@@ -371,6 +379,7 @@ class Bench {
       alarm: (words) => this.lead.alarm(words),
       ear: { voice: this.lead.voice, sound: this.lead.sound, track: this.track, missing: whatIsMissing() },
       redraw: () => this.draw(),
+      goTo: (run, felt) => this.goTo(run, felt),
       refresh: () => this.refresh(),
       actions: {
         dark: () => this.loadInTheDark(),

@@ -17,6 +17,7 @@ export const MEANINGS = [
   ["Y", "Yes, really"],
   ["L", "Look at the checks"],
   ["D", "Load in the dark"],
+  ["H", "Cautions of the baths"],
   ["K", "Keys of this screen"],
   ["X", "Leave the Bench"],
 ];

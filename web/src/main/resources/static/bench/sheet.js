@@ -26,6 +26,23 @@ export function showAct(act, panelLines, then) {
   write(byId("then"), then);
 }
 
+/** What is said of the bath that hands are about to touch. @param {import("./snapshot.js").Care | null} care */
+export function showCare(care) {
+  byId("sheet").classList.toggle("caring", care !== null);
+  const words = care === null ? "" : [...care.against.map((one) => one.brief), care.brief].join("\n");
+  for (const place of [byId("care"), byId("care-low")]) {
+    if (place.dataset["words"] !== words) {
+      place.dataset["words"] = words;
+      place.replaceChildren(...(care === null ? [] : [...care.against.flatMap((one) => [html("b", { class: "warns" }, capital(one.brief)), " "]), capital(care.brief)]));
+    }
+  }
+}
+
+/** @param {string} words */
+function capital(words) {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 /** @param {number | null} ms until the next act; null when there is none */
 export function showSeconds(ms) {
   const seconds = byId("seconds");

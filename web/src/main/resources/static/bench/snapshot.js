@@ -7,12 +7,16 @@
  *   betaPerK: number, standing: string, source: string, notKnownSeconds: number, movedByLastReadingSeconds: number,
  *   reached: {at: number, share: number}[], temperatures: {at: number, celsius: number, read: boolean}[]
  * }} Dose
+ * @typedef {{
+ *   brief: string, cautions: {about: string, text: string, standing: string, source: string}[],
+ *   against: {brief: string, text: string, refused: boolean, rinse: boolean, before: number}[]
+ * }} Care
  * @typedef {{beginAt: number, fullAt: number, drainAt: number, endAt: number}} Moments
  * @typedef {{
  *   index: number, kind: string, word: string, bottle: string | null, water: boolean, wet: boolean,
  *   developing: boolean, light: string, lidStaysOn: boolean, seconds: number, plannedSeconds: number,
  *   lengthenToSeconds: number | null, temperatureLowC: number | null, temperatureHighC: number | null,
- *   planned: Moments | null, fill: Level[], agitation: Bout[], done: boolean, mayWaitBefore: boolean, waitAsked: boolean, dose: Dose | null
+ *   planned: Moments | null, fill: Level[], agitation: Bout[], done: boolean, mayWaitBefore: boolean, waitAsked: boolean, dose: Dose | null, care: Care | null
  * } & Moments} Step
  * @typedef {{hertz: number, milliseconds: number}} Note
  * @typedef {{

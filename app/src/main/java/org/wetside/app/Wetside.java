@@ -10,8 +10,10 @@ import org.wetside.app.bench.AskDilutions;
 import org.wetside.app.bench.Bench;
 import org.wetside.app.bench.CheckLoad;
 import org.wetside.app.bench.ForeseeRun;
+import org.wetside.app.bench.RinseRun;
 import org.wetside.app.bench.StartRun;
 import org.wetside.app.bench.ThreadAlarm;
+import org.wetside.app.care.CareForSteps;
 import org.wetside.app.drawer.AddRolls;
 import org.wetside.app.drawer.ChangeRoll;
 import org.wetside.app.drawer.FileRoll;
@@ -405,6 +407,16 @@ public final class Wetside implements AutoCloseable {
   /** Opens a run for a load. */
   public StartRun startRun() {
     return new StartRun(this::database, clock, bench());
+  }
+
+  /** Puts a rinse between two baths of a run before its first pour. */
+  public RinseRun rinseRun() {
+    return new RinseRun(clock, bench(), addRinse(), makeLoad(), startRun());
+  }
+
+  /** What is said of each bath when it is handled. */
+  public CareForSteps careForSteps() {
+    return new CareForSteps(this::database);
   }
 
   /** The other dilutions that a wrongly mixed developer may be. */

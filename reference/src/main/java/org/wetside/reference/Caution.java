@@ -15,6 +15,7 @@ import org.wetside.core.source.Standing;
 public record Caution(
     String about, String hazard, String advice, Citation citation, Standing standing) {
   private static final String NONE = "no caution on file: read the maker's safety data sheet first";
+  private static final String MIXTURE = "never together: ";
 
   /** What is said when nothing is on file: never nothing. */
   public static Caution none() {
@@ -27,13 +28,23 @@ public record Caution(
   }
 
   static Caution of(ReferenceRow row) {
-    String before = row.text("kind").equals("mixture") ? "never together: " : "";
+    String before = row.text("kind").equals("mixture") ? MIXTURE : "";
     return new Caution(
         before + row.text("substance"),
         row.text("hazard"),
         row.text("advice"),
         row.citation(),
         row.standing());
+  }
+
+  /** Whether it only says that nothing is on file. */
+  public boolean isNone() {
+    return hazard.equals(NONE);
+  }
+
+  /** Whether it is about what must never meet. */
+  public boolean isOfMixture() {
+    return about.startsWith(MIXTURE);
   }
 
   /** One line, for example {@code metol: skin/eye effects; gloves, no dust}. */

@@ -3,6 +3,7 @@ package org.wetside.web;
 import java.util.List;
 import org.wetside.app.Wetside;
 import org.wetside.web.bench.BenchRoutes;
+import org.wetside.web.bench.RunRinseRoutes;
 import org.wetside.web.bench.RunRoutes;
 import org.wetside.web.drawer.DrawerRoutes;
 import org.wetside.web.drawer.RollPageRoutes;
@@ -88,6 +89,7 @@ final class Places {
         new TestApi(wetside),
         new BenchRoutes(wetside, pages),
         new RunRoutes(wetside),
+        new RunRinseRoutes(wetside),
         new VoiceRoutes(),
         new TrackRoutes(wetside),
         new MixingRoutes(wetside),

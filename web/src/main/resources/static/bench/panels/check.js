@@ -2,6 +2,7 @@
 
 import { html } from "../elements.js";
 import { inChosenUnits } from "../units.js";
+import { handling } from "./handling.js";
 import { precious } from "./precious.js";
 import { reading } from "./reading.js";
 
@@ -11,6 +12,7 @@ import { reading } from "./reading.js";
 /** @type {Record<string, string[]>} */
 const HEADINGS = {
   closing: ["Close", "the tank"],
+  handling: ["With", "care"],
   temperatures: ["Bath", "temperatures"],
   bottles: ["The", "bottles"],
   stock: ["Enough", "developer?"],
@@ -27,7 +29,15 @@ export function check(bench, answers) {
     return null;
   }
   const group = bench.run().checks.filter((one) => one.group === open.group);
-  return open.group === "precious" ? precious(bench, answers, group, walk(bench, answers, open, group)) : walk(bench, answers, open, group);
+  const walked = walk(bench, answers, open, group);
+  switch (open.group) {
+    case "precious":
+      return precious(bench, answers, group, walked);
+    case "handling":
+      return handling(bench, answers, group, walked);
+    default:
+      return walked;
+  }
 }
 
 /** @param {Answers} answers @param {Check} one */

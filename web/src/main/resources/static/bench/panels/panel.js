@@ -14,7 +14,7 @@ import { pressable } from "../press.js";
  * @typedef {{
  *   run: () => import("../snapshot.js").Run, at: () => number, post: (event: Record<string, unknown>) => void,
  *   open: (panel: Panel | null) => void, say: (words: string) => void, alarm: (words: string) => void, ear: Ear, redraw: () => void,
- *   refresh: () => void,
+ *   refresh: () => void, goTo: (run: number, felt: string[]) => void,
  *   actions: {dark: () => void, learn: (take: (name: string) => void) => void, keys: () => void, night: () => void, undo: () => void,
  *     leave: () => void, canUndo: () => boolean}
  * }} Bench

@@ -4,6 +4,7 @@ import { actAt, inOneLine, plainText } from "../act.js";
 import { html } from "../elements.js";
 import { stepAt } from "../snapshot.js";
 import { clock, minute, span } from "../times.js";
+import { care } from "./care.js";
 import { change } from "./change.js";
 import { hearing } from "./hearing.js";
 import { back, keyIn } from "./panel.js";
@@ -11,12 +12,13 @@ import { back, keyIn } from "./panel.js";
 /** @param {import("./panel.js").Bench} bench @returns {import("./panel.js").Panel} */
 export function where(bench) {
   const keys = { label: "Keys of this screen", letter: "K", press: bench.actions.keys };
+  const cautions = { label: "Cautions", letter: "H", press: () => bench.open(care(bench)) };
   return {
     name: "where",
     lines: ["Where", "am I?"],
     then: () => `${inOneLine(actAt(bench.run(), bench.at())).toLowerCase()}${bench.run().provisional ? "" : `; ${nextWords(bench)}`}`,
-    body: () => html("div", { class: "b-panel place" }, list(bench), html("p", { class: "words-row" }, keyIn(keys))),
-    keys: [keys],
+    body: () => html("div", { class: "b-panel place" }, list(bench), html("p", { class: "words-row" }, keyIn(cautions), keyIn(keys))),
+    keys: [cautions, keys],
     slots: () => [
       back(bench),
       { label: "Night or day", letter: "N", press: bench.actions.night },

@@ -70,6 +70,10 @@ class BeforePourTest {
       press(page, "Space");
     }
     press(page, "Escape");
+    assertThat(act).containsText("With care");
+    assertThat(page.locator(".rows"))
+        .containsText("fix: no caution on file: read the maker's safety data sheet first");
+    press(page, "Space");
     assertThat(act).containsText("Bath temperatures");
     press(page, "Space");
     assertThat(act).containsText("Reading");
@@ -158,7 +162,7 @@ class BeforePourTest {
     for (int act = 2; act < 11; act++) {
       press(page, "Space");
     }
-    assertThat(page.locator("#act-words")).containsText("Bath temperatures");
+    assertThat(page.locator("#act-words")).containsText("With care");
     assertThat(page.locator("html.lights-out")).hasCount(0);
     press(page, "a");
     press(page, "Space");

@@ -39,6 +39,11 @@ final class ReadyRun implements AutoCloseable {
 
   /** The same with another film and another developer. */
   ReadyRun(Path home, String film, String developer) {
+    this(home, film, developer, "vinegar", "fix");
+  }
+
+  /** The same with other baths after it. */
+  ReadyRun(Path home, String film, String developer, String stop, String fixer) {
     wetside = Wetside.open(home, Clock.systemUTC());
     server = WebServer.start(wetside, WebOptions.onPort(0));
     wetside
@@ -51,8 +56,8 @@ final class ReadyRun implements AutoCloseable {
                 Volume.ofMillilitres(650)));
     wetside.keepThermometers().add("glass rod");
     bottle("D", developer, BottleRole.STOCK, BathKind.DEVELOPER, "");
-    bottle("S", "vinegar", BottleRole.WORKING, BathKind.STOP_BATH, "");
-    bottle("F", "fix", BottleRole.WORKING, BathKind.FIXER, "test first");
+    bottle("S", stop, BottleRole.WORKING, BathKind.STOP_BATH, "");
+    bottle("F", fixer, BottleRole.WORKING, BathKind.FIXER, "test first");
     wetside
         .addRolls()
         .lines("A-1 135 36 %s @400 \"a gate\" precious\nA-2 135 36 %s @400".formatted(film, film))

@@ -20,6 +20,21 @@ enum Situation {
   VOLUME_TEST("", run -> {}, page -> {}),
   IS_IT_LOADED("Is the film in the tank?", run -> {}, page -> {}),
   CHECK("Close the tank", run -> {}, page -> page.locator("#keys .next").click()),
+  WITH_CARE(
+      "With care",
+      run -> {},
+      page -> {
+        for (int key = 0; key < 7; key++) {
+          press(page, "Space");
+        }
+      }),
+  CAUTIONS(
+      "With care",
+      Situation::start,
+      page -> {
+        press(page, "w");
+        press(page, "h");
+      }),
   READY("Developer in", run -> {}, page -> press(page, "Escape")),
   RUNNING("", Situation::start, page -> {}),
   READING("Reading", Situation::start, page -> press(page, "r")),

@@ -108,7 +108,7 @@ class MainJobTest {
       page.waitForTimeout(ONE_KEY_ONCE_MILLIS);
       page.keyboard().press("Space");
     }
-    assertThat(act).containsText("Bath temperatures");
+    assertThat(act).containsText("With care");
     page.keyboard().press("a");
     assertThat(act).containsText("Developer in");
     page.waitForTimeout(ONE_KEY_ONCE_MILLIS);

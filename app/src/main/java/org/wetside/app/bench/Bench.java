@@ -44,6 +44,7 @@ public final class Bench implements AutoCloseable {
   private final Map<Long, Hands> hands = new HashMap<>();
   private final RecentRuns over = new RecentRuns();
   private final List<LongConsumer> watchers = new CopyOnWriteArrayList<>();
+  private final KeptCare care;
   private final Absences absences = new Absences(id -> hold(id).state(), this::write);
 
   /**
@@ -55,6 +56,7 @@ public final class Bench implements AutoCloseable {
     this.database = database;
     this.clock = clock;
     this.alarm = alarm;
+    care = new KeptCare(database);
   }
 
   /**
@@ -178,13 +180,13 @@ public final class Bench implements AutoCloseable {
       over.put(id, new RecentRuns.Left(run, known));
     }
     List<LiveRun> all = List.copyOf(live.values());
-    return BenchSnapshot.of(run, known, before(run), now())
+    return BenchSnapshot.of(run, known, before(run), care.of(run), now())
         .beside(BothTanks.nextClash(run, all, now()), BothTanks.namesBeside(run, all));
   }
 
   private BeforePour before(LiveRun run) {
     return run.state().phase() == Phase.READY
-        ? BeforePour.of(database, PourOf.run(run, now()))
+        ? BeforePour.of(database, PourOf.run(run, now()), care.of(run))
         : BeforePour.OVER;
   }
 

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.wetside.app.care.BathCare;
 import org.wetside.app.checks.BeforePour;
 import org.wetside.core.hands.Clash;
 import org.wetside.core.process.Cue;
@@ -30,6 +31,7 @@ import org.wetside.core.run.RunState;
  * @param taken for each step what its bottle gives
  * @param clash the next moment at which two tanks want the hands, if there is one
  * @param before what is looked at before the first pour; nothing once it has begun
+ * @param care what is said of each bath when it is handled; nothing once the run is over
  * @param otherTanks names of the tanks at the Bench beside this one, from which its cues are told
  *     apart
  */
@@ -44,16 +46,19 @@ public record BenchSnapshot(
     Hands hands,
     List<Optional<Volume>> taken,
     BeforePour before,
+    List<BathCare> care,
     Optional<Clash> clash,
     List<String> otherTanks) {
   public BenchSnapshot {
     cues = List.copyOf(cues);
     keys = List.copyOf(keys);
     taken = List.copyOf(taken);
+    care = List.copyOf(care);
     otherTanks = List.copyOf(otherTanks);
   }
 
-  static BenchSnapshot of(LiveRun run, Hands hands, BeforePour before, Instant now) {
+  static BenchSnapshot of(
+      LiveRun run, Hands hands, BeforePour before, List<BathCare> care, Instant now) {
     RunState state = run.state();
     Placement moments = Placement.of(state, now);
     return new BenchSnapshot(
@@ -67,6 +72,7 @@ public record BenchSnapshot(
         hands,
         run.taken(),
         before,
+        care,
         Optional.empty(),
         List.of());
   }
@@ -87,7 +93,7 @@ public record BenchSnapshot(
   /** The same beside other runs. */
   BenchSnapshot beside(Optional<Clash> next, List<String> tanks) {
     return new BenchSnapshot(
-        now, card, state, moments, planned, cues, keys, hands, taken, before, next, tanks);
+        now, card, state, moments, planned, cues, keys, hands, taken, before, care, next, tanks);
   }
 
   /** Whether all instants are as if the first pour were now. */

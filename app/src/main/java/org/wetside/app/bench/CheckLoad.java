@@ -2,6 +2,7 @@ package org.wetside.app.bench;
 
 import java.time.Clock;
 import java.util.function.Supplier;
+import org.wetside.app.care.CareForSteps;
 import org.wetside.app.checks.BeforePour;
 import org.wetside.app.checks.Pour;
 import org.wetside.app.process.FindProcess;
@@ -25,7 +26,9 @@ public final class CheckLoad {
 
   /** The checks as they stand now, worded in those units. */
   public BeforePour of(Load load, Units units) {
-    return BeforePour.of(database, database.get().read(session -> pour(session, load, units)));
+    Pour pour = database.get().read(session -> pour(session, load, units));
+    return BeforePour.of(
+        database, pour, new CareForSteps(database).of(pour.steps(), pour.developer()));
   }
 
   private Pour pour(Session session, Load load, Units units) {

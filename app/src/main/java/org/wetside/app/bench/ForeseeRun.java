@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.wetside.app.care.BathCare;
+import org.wetside.app.care.CareForSteps;
 import org.wetside.app.checks.BeforePour;
 import org.wetside.core.plan.Load;
 import org.wetside.core.process.CueSheet;
@@ -14,6 +16,7 @@ import org.wetside.core.run.Placement;
 import org.wetside.core.run.RunPlan;
 import org.wetside.core.run.RunState;
 import org.wetside.store.Database;
+import org.wetside.store.Session;
 
 /** A load as the Bench would open it, without opening it: for what is printed beforehand. */
 public final class ForeseeRun {
@@ -37,10 +40,15 @@ public final class ForeseeRun {
   public BenchSnapshot of(Load load) {
     Instant now = clock.instant();
     BeforePour before = new CheckLoad(database, clock).of(load, Units.METRIC);
-    return database.get().read(session -> standing(Opening.of(session, load, now), before, now));
+    return database
+        .get()
+        .read(session -> standing(session, Opening.of(session, load, now), before, now));
   }
 
-  private static BenchSnapshot standing(Opening opening, BeforePour before, Instant now) {
+  private static BenchSnapshot standing(
+      Session session, Opening opening, BeforePour before, Instant now) {
+    List<BathCare> care =
+        CareForSteps.in(session, opening.steps().steps(), opening.card().developer());
     RunState state = RunState.ready(new RunPlan(opening.steps().steps(), List.of()));
     Placement moments = Placement.of(state, now);
     return new BenchSnapshot(
@@ -54,6 +62,7 @@ public final class ForeseeRun {
         Hands.unknown(),
         opening.steps().taken(),
         before,
+        care,
         Optional.empty(),
         List.of());
   }

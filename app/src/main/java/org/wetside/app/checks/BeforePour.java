@@ -3,6 +3,7 @@ package org.wetside.app.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import org.wetside.app.care.BathCare;
 import org.wetside.app.plan.CheckStock;
 import org.wetside.app.plan.PlanWords;
 import org.wetside.core.bath.StockRequirement;
@@ -28,10 +29,15 @@ public record BeforePour(List<Check> checks, Closing closing) {
     checks = List.copyOf(checks);
   }
 
-  /** What there is to look at before this pour. */
-  public static BeforePour of(Supplier<Database> database, Pour pour) {
+  /**
+   * What there is to look at before this pour.
+   *
+   * @param care what is said of its baths when they are handled
+   */
+  public static BeforePour of(Supplier<Database> database, Pour pour, List<BathCare> care) {
     Closing closing = database.get().read(session -> ClosingLength.of(session, pour));
     List<Check> checks = new ArrayList<>(closing.checks());
+    checks.addAll(HandlingChecks.of(pour, care));
     checks.addAll(new TemperatureChecks(pour).all());
     database
         .get()

@@ -6,6 +6,8 @@ import java.util.Arrays;
 public enum CheckGroup {
   /** The tank as it is closed: only hands and eyes can answer. */
   CLOSING("closing"),
+  /** What is handled: its cautions, and baths that should not follow one another. */
+  HANDLING("handling"),
   /** The baths against their bands and against each other. */
   TEMPERATURES("temperatures"),
   /** Each bottle that is poured from. */

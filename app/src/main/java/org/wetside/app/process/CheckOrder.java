@@ -1,27 +1,17 @@
 package org.wetside.app.process;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.wetside.app.care.CareForSteps;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.plan.Load;
 import org.wetside.core.process.FilmProcess;
 import org.wetside.core.process.Step;
-import org.wetside.core.safety.Material;
-import org.wetside.core.safety.Objection;
-import org.wetside.core.shelf.Bottle;
-import org.wetside.core.shelf.BottleRole;
-import org.wetside.reference.CombinationRules;
-import org.wetside.reference.Materials;
-import org.wetside.store.Bottles;
 import org.wetside.store.Database;
 
-/**
- * Whether the baths of a process may follow one another. What a bath is comes from the bottle that
- * stands on the shelf under its letter; without one only its kind is known.
- */
+/** Whether the baths of a process may follow one another. */
 public final class CheckOrder {
   private final Supplier<Database> database;
 
@@ -50,53 +40,15 @@ public final class CheckOrder {
    */
   public List<OrderWarning> of(
       FilmProcess process, Map<BathKind, String> bottles, String developer) {
-    List<Bottle> shelf = database.get().read(session -> new Bottles(session).onShelf());
-    Materials materials = Materials.open();
-    List<Integer> numbers = new ArrayList<>();
-    List<Material> baths = new ArrayList<>();
-    for (int i = 0; i < process.steps().size(); i++) {
-      Step step = process.steps().get(i);
-      if (step.kind().wet()) {
-        numbers.add(i + 1);
-        baths.add(material(materials, step, shelf, bottles, developer));
-      }
-    }
-    List<OrderWarning> warnings = new ArrayList<>();
-    for (Objection objection : CombinationRules.open().inTurn(baths)) {
-      warnings.add(new OrderWarning(numbers.get(objection.position()), objection));
-    }
-    return List.copyOf(warnings);
+    List<Step> steps = process.steps().stream().map(step -> from(step, bottles)).toList();
+    return new CareForSteps(database)
+        .order(steps, developer).stream()
+            .map(objection -> new OrderWarning(objection.position() + 1, objection))
+            .toList();
   }
 
-  private static Material material(
-      Materials materials,
-      Step step,
-      List<Bottle> shelf,
-      Map<BathKind, String> bottles,
-      String developer) {
-    Optional<BathKind> kind = step.kind().bath();
-    if (kind.isEmpty()) {
-      return Materials.water();
-    }
-    String word = step.kind().word();
-    Optional<String> letter = Optional.ofNullable(bottles.get(kind.get())).or(step::bottle);
-    Optional<Bottle> bottle =
-        letter.flatMap(
-            wanted ->
-                shelf.stream()
-                    .filter(one -> one.label().letter().equalsIgnoreCase(wanted.strip()))
-                    .filter(one -> one.label().bath() == kind.get())
-                    .findFirst());
-    if (bottle.isPresent()) {
-      String contents = bottle.get().label().contents();
-      String name = word + " (bottle " + bottle.get().label().letter() + ", " + contents + ")";
-      return materials.ofBath(name, contents, kind.get(), BottleRole.WORKING);
-    }
-    boolean told = step.kind().developing() && !developer.isEmpty();
-    return materials.ofBath(
-        told ? word + " (" + developer + ")" : word,
-        told ? developer : word,
-        kind.get(),
-        BottleRole.WORKING);
+  private static Step from(Step step, Map<BathKind, String> bottles) {
+    Optional<String> letter = step.kind().bath().map(bottles::get).or(step::bottle);
+    return step.withBottle(letter, step.afterUse());
   }
 }

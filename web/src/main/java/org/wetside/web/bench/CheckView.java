@@ -9,7 +9,7 @@ import org.wetside.app.checks.Check;
  *
  * @param id goes into {@code ticked} or {@code passedOver} of the first pour
  * @param text what it is about and how it stands
- * @param group closing, temperatures, bottles, stock or precious
+ * @param group closing, handling, temperatures, bottles, stock or precious
  * @param state open, done by data, or warning
  * @param advice what to do; may be empty
  * @param step index of the bath it is about, or null

@@ -53,7 +53,8 @@ public record StepView(
     List<BoutView> agitation,
     boolean mayWaitBefore,
     boolean waitAsked,
-    @Nullable DoseView dose) {
+    @Nullable DoseView dose,
+    @Nullable CareView care) {
 
   /** Four moments. */
   public record MomentsView(String beginAt, String fullAt, String drainAt, String endAt) {
@@ -125,7 +126,8 @@ public record StepView(
         bouts(at, index, missed),
         at.state().mayWaitBefore(index),
         at.state().waitBefore().contains(index),
-        DoseView.of(at, index));
+        DoseView.of(at, index),
+        CareView.of(at, index));
   }
 
   private static @Nullable String how(Optional<Mark> mark) {

@@ -30,6 +30,7 @@ final class StyleBundle {
           "bench-moments",
           "bench-shapes",
           "bench-two",
+          "bench-care",
           "test",
           "motion",
           "dark",

@@ -28,7 +28,6 @@ import org.wetside.core.quantity.TimeSpan;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.run.Placement;
 import org.wetside.core.run.RollInTank;
-import org.wetside.core.shelf.Bottle;
 import org.wetside.web.page.Hatch;
 
 /** Puts together what stands on the run sheet of a run, or of a load that may become one. */
@@ -76,7 +75,6 @@ public final class ReadSheet {
             : Duration.ZERO;
     Long number = run.card().id() == 0 ? null : (Long) run.card().id();
     Long load = run.card().load().orElse(null);
-    List<Bottle> shelf = wetside.listBottles().all();
     return new SheetView(
         number,
         load,
@@ -97,7 +95,9 @@ public final class ReadSheet {
         baths(run),
         checks(run),
         steps(run, later),
-        Care.of(run, shelf),
+        Care.of(
+            run.state().plan(),
+            wetside.careForSteps().of(run.state().plan().steps(), run.card().developer())),
         clock.getZone().getId(),
         clock.instant().toString(),
         wetside.home().isDemo());
@@ -160,17 +160,18 @@ public final class ReadSheet {
   }
 
   /**
-   * What no data has answered. A temperature that was not read has its place beside the bath; what
-   * is the same of several baths is said once.
+   * What no data has answered. A temperature that was not read has its place beside the bath,
+   * cautions have theirs; what is the same of several baths is said once.
    */
   private static List<SheetView.SheetCheck> checks(BenchSnapshot run) {
     List<SheetView.SheetCheck> checks = new ArrayList<>();
     Map<String, List<String>> same = new LinkedHashMap<>();
     for (Check check : run.before().checks()) {
       boolean unread = check.group() == CheckGroup.TEMPERATURES && check.state() == CheckState.OPEN;
+      boolean caution = check.group() == CheckGroup.HANDLING && check.state() == CheckState.OPEN;
       if (check.group() == CheckGroup.CLOSING) {
         checks.add(new SheetView.SheetCheck(true, check.text()));
-      } else if (!check.done() && !unread) {
+      } else if (!check.done() && !unread && !caution) {
         int of = check.text().indexOf(": ");
         same.computeIfAbsent(check.text().substring(of + 1), unused -> new ArrayList<>())
             .add(check.text().substring(0, Math.max(0, of)));

@@ -33,6 +33,7 @@ public record LoadChecks(String closing, List<Group> groups) {
       List<Line> lines =
           before.checks().stream()
               .filter(check -> check.group() == group)
+              .filter(check -> !saidAbove(check))
               .map(LoadChecks::line)
               .toList();
       if (!lines.isEmpty()) {
@@ -40,6 +41,11 @@ public record LoadChecks(String closing, List<Group> groups) {
       }
     }
     return new LoadChecks(before.closing().because(), groups);
+  }
+
+  /** Baths that should not follow one another stand above, with the rinse. */
+  private static boolean saidAbove(Check check) {
+    return check.group() == CheckGroup.HANDLING && check.state() == CheckState.WARNING;
   }
 
   private static Line line(Check check) {
@@ -55,6 +61,7 @@ public record LoadChecks(String closing, List<Group> groups) {
   private static String heading(CheckGroup group) {
     return switch (group) {
       case CLOSING -> "Closing the tank";
+      case HANDLING -> "With care";
       case TEMPERATURES -> "Temperatures";
       case BOTTLES -> "Bottles";
       case STOCK -> "Stock";
