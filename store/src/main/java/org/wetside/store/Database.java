@@ -55,7 +55,7 @@ public final class Database implements AutoCloseable {
       if (fresh) {
         makeTables(writer);
       } else if (older) {
-        new Bottles(new Session(writer)).refoldAll();
+        new BottleRows(new Session(writer)).refoldAll();
         Schema.mark(writer);
       }
       return new Database(writer, new ReadPool(file));

@@ -36,7 +36,7 @@ public final class LedgerCheck {
   /** The same of one bottle. */
   public List<String> complaints(long id) {
     List<String> complaints = new ArrayList<>();
-    new BottleRows(session).of(id).ifPresent(kept -> look(kept, complaints));
+    new BottleRows(session).byId(id).ifPresent(kept -> look(kept, complaints));
     return complaints;
   }
 

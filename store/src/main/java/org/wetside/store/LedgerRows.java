@@ -1,17 +1,12 @@
 package org.wetside.store;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.quantity.Volume;
-import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.BottleEvent;
-import org.wetside.core.shelf.BottleMark;
 import org.wetside.core.shelf.Clearing;
 import org.wetside.core.shelf.FilmUse;
 import org.wetside.core.shelf.LedgerLine;
@@ -28,7 +23,7 @@ final class LedgerRows {
 
   /** Writes a line and the rolls it names; returns its id. */
   long write(long bottle, LedgerLine line, Volume leftAfter) {
-    Cells cells = Cells.of(line.what());
+    BottleEventColumns cells = BottleEventColumns.of(line.what());
     long id =
         session.insert(
             "INSERT INTO bottle_line (bottle_id, kind, happened_at, run, note, volume_ml,"
@@ -40,15 +35,15 @@ final class LedgerRows {
             line.at(),
             line.run(),
             line.note(),
-            Optional.ofNullable(cells.volume),
-            Optional.ofNullable(cells.out),
-            Optional.ofNullable(cells.day),
-            Optional.ofNullable(cells.clearing).map(Clearing::time),
-            Optional.ofNullable(cells.clearing).map(Clearing::film),
-            Optional.ofNullable(cells.clearing).map(Clearing::dilution),
-            Optional.ofNullable(cells.clearing).map(Clearing::temperature),
-            Optional.ofNullable(cells.clearing).map(Clearing::baseline),
-            Optional.ofNullable(cells.rolls),
+            cells.volume(),
+            cells.out(),
+            cells.day(),
+            cells.clearing().map(Clearing::time),
+            cells.clearing().map(Clearing::film),
+            cells.clearing().map(Clearing::dilution),
+            cells.clearing().map(Clearing::temperature),
+            cells.clearing().map(Clearing::baseline),
+            cells.rolls(),
             leftAfter);
     return id;
   }
@@ -118,98 +113,10 @@ final class LedgerRows {
     return new PostedLine(
         row.whole("id"),
         new LedgerLine(
-            row.moment("happened_at"), row.text("run"), row.text("note"), what(row, film)),
+            row.moment("happened_at"),
+            row.text("run"),
+            row.text("note"),
+            BottleEventColumns.read(row, film)),
         row.volume("left_volume_ml"));
-  }
-
-  private static BottleEvent what(Row row, List<FilmUse> film) {
-    String kind = row.text("kind");
-    return switch (kind) {
-      case "filled" -> new BottleEvent.Filled(row.volume("volume_ml"));
-      case "opened" -> new BottleEvent.Opened(row.day("opened_on"));
-      case "used" -> new BottleEvent.Used(row.volume("volume_ml"), film);
-      case "use taken back" -> new BottleEvent.UseUndone(row.volume("volume_ml"), film);
-      case "taken out" -> new BottleEvent.Taken(row.volume("volume_ml"));
-      case "poured back" -> new BottleEvent.PouredBack(row.volume("volume_ml"));
-      case "topped up" ->
-          new BottleEvent.ToppedUp(row.volume("out_volume_ml"), row.volume("volume_ml"));
-      case "corrected" -> new BottleEvent.Corrected(row.volume("volume_ml"));
-      case "moved down" -> new BottleEvent.MovedDown();
-      case "discarded" -> new BottleEvent.Discarded();
-      case "rolls fixed again" -> new BottleEvent.Refixed(List.of(row.text("rolls").split("\n")));
-      default -> mark(kind).orElseGet(() -> test(kind, row));
-    };
-  }
-
-  private static Optional<BottleEvent> mark(String kind) {
-    for (BottleMark mark : BottleMark.values()) {
-      if (mark.word().equals(kind)) {
-        return Optional.of(new BottleEvent.Marked(mark));
-      }
-      if (mark.liftedWord().equals(kind)) {
-        return Optional.of(new BottleEvent.MarkLifted(mark));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static BottleEvent test(String kind, Row row) {
-    for (BathTest test : BathTest.values()) {
-      for (boolean passed : new boolean[] {true, false}) {
-        BottleEvent.Tested tested = new BottleEvent.Tested(test, passed, clearing(row));
-        if (tested.word().equals(kind)) {
-          return tested;
-        }
-      }
-    }
-    throw new StoreException("no such line in a bottle's ledger: " + kind);
-  }
-
-  private static Optional<Clearing> clearing(Row row) {
-    return row.maybeDuration("clearing_ms")
-        .map(
-            time ->
-                new Clearing(
-                    time,
-                    row.text("clip_film"),
-                    row.text("clip_dilution"),
-                    row.temperature("clip_temperature_c"),
-                    row.yes("baseline")));
-  }
-
-  /** What an event fills in of the columns that not every event has. */
-  private static final class Cells {
-    private @Nullable Volume volume;
-    private @Nullable Volume out;
-    private @Nullable LocalDate day;
-    private @Nullable Clearing clearing;
-    private @Nullable String rolls;
-
-    static Cells of(BottleEvent what) {
-      Cells cells = new Cells();
-      if (what instanceof BottleEvent.Filled filled) {
-        cells.volume = filled.volume();
-      } else if (what instanceof BottleEvent.Opened opened) {
-        cells.day = opened.day();
-      } else if (what instanceof BottleEvent.Used used) {
-        cells.volume = used.volume();
-      } else if (what instanceof BottleEvent.UseUndone undone) {
-        cells.volume = undone.volume();
-      } else if (what instanceof BottleEvent.Taken taken) {
-        cells.volume = taken.volume();
-      } else if (what instanceof BottleEvent.PouredBack back) {
-        cells.volume = back.volume();
-      } else if (what instanceof BottleEvent.ToppedUp topped) {
-        cells.volume = topped.added();
-        cells.out = topped.out();
-      } else if (what instanceof BottleEvent.Corrected corrected) {
-        cells.volume = corrected.left();
-      } else if (what instanceof BottleEvent.Tested tested) {
-        cells.clearing = tested.clearing().orElse(null);
-      } else if (what instanceof BottleEvent.Refixed refixed) {
-        cells.rolls = String.join("\n", refixed.rolls());
-      }
-      return cells;
-    }
   }
 }

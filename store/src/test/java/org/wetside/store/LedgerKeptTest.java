@@ -94,7 +94,7 @@ class LedgerKeptTest {
   private void use(String letter, String roll, String run) {
     database.change(
         s -> {
-          Bottles bottles = new Bottles(s);
+          BottlesInRun bottles = new BottlesInRun(s);
           bottles.debit(letter, ml(300), roll(roll), run, NOW, NOW);
           bottles.giveBack(letter, ml(290), run, NOW, NOW);
         });
@@ -138,7 +138,8 @@ class LedgerKeptTest {
           String run = Integer.toString(given);
           String number = "R-" + given;
           if (given > 0) {
-            database.change(s -> new Bottles(s).undoUse("F", ml(10), roll(number), run, NOW, NOW));
+            database.change(
+                s -> new BottlesInRun(s).undoUse("F", ml(10), roll(number), run, NOW, NOW));
           }
         }
         case 5 -> mark(mark(random), given);
@@ -194,7 +195,7 @@ class LedgerKeptTest {
     enter("F", new BottleEvent.Discarded());
     database.change(
         s ->
-            new Bottles(s)
+            new BottlesInRun(s)
                 .debit("F", ml(300), roll("L"), "9", NOW.minusSeconds(60), NOW.plusSeconds(60)));
     assertThat(recalled()).containsExactly("L");
     Bottle gone = database.read(s -> new Bottles(s).findLast("F")).orElseThrow();

@@ -110,7 +110,7 @@ class ShelfTest {
     Volume shortBy =
         database.inTransaction(
             session -> {
-              Bottles bottles = new Bottles(session);
+              BottlesInRun bottles = new BottlesInRun(session);
               Volume lacking = bottles.debit("B", ml(600), rolls(2), "run-7", NOW, NOW);
               bottles.giveBack("B", ml(580), "run-7", NOW, NOW);
               return lacking;
@@ -129,7 +129,7 @@ class ShelfTest {
             () ->
                 write(
                     session -> {
-                      new Bottles(session).debit("C", ml(300), rolls(1), "run-8", NOW, NOW);
+                      new BottlesInRun(session).debit("C", ml(300), rolls(1), "run-8", NOW, NOW);
                       throw new IllegalStateException("the run could not be written");
                     }))
         .isInstanceOf(IllegalStateException.class);
@@ -141,7 +141,7 @@ class ShelfTest {
     write(session -> new Bottles(session).add(label("D", true), ml(100), NOW));
     Volume shortBy =
         database.inTransaction(
-            session -> new Bottles(session).debit("D", ml(150), rolls(1), "run-9", NOW, NOW));
+            session -> new BottlesInRun(session).debit("D", ml(150), rolls(1), "run-9", NOW, NOW));
     assertThat(shortBy).isEqualTo(ml(50));
     assertThat(bottle("D").orElseThrow().left()).isEqualTo(Volume.ZERO);
     assertThat(book("D").get(1).note()).contains("100 mL", "150 mL");
@@ -168,7 +168,10 @@ class ShelfTest {
   @Test
   void nobodyTakesFromABottleThatIsNotThere() {
     assertThatThrownBy(
-            () -> write(session -> new Bottles(session).debit("Z", ml(1), List.of(), "", NOW, NOW)))
+            () ->
+                write(
+                    session ->
+                        new BottlesInRun(session).debit("Z", ml(1), List.of(), "", NOW, NOW)))
         .isInstanceOf(StoreException.class)
         .hasMessageContaining("bottle Z");
   }
@@ -184,7 +187,7 @@ class ShelfTest {
       boolean takes = random.nextBoolean();
       write(
           session -> {
-            Bottles bottles = new Bottles(session);
+            BottlesInRun bottles = new BottlesInRun(session);
             if (takes) {
               bottles.debit("F", ml(volume), List.of(), "", NOW, NOW);
             } else {

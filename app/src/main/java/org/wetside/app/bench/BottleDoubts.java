@@ -8,7 +8,7 @@ import org.wetside.core.run.BottleMishaps.InDoubt;
 import org.wetside.core.run.EventKind;
 import org.wetside.core.run.RunEvent;
 import org.wetside.core.run.RunState;
-import org.wetside.store.Bottles;
+import org.wetside.store.BottlesInRun;
 import org.wetside.store.Session;
 
 /**
@@ -16,11 +16,11 @@ import org.wetside.store.Session;
  * mishap back lifts it.
  */
 final class BottleDoubts {
-  private final Bottles bottles;
+  private final BottlesInRun bottles;
   private final LiveRun after;
 
   BottleDoubts(Session session, LiveRun after) {
-    bottles = new Bottles(session);
+    bottles = new BottlesInRun(session);
     this.after = after;
   }
 

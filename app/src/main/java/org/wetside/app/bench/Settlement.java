@@ -18,7 +18,7 @@ import org.wetside.core.run.RunCard;
 import org.wetside.core.run.RunEvent;
 import org.wetside.core.run.RunState;
 import org.wetside.core.shelf.FilmUse;
-import org.wetside.store.Bottles;
+import org.wetside.store.BottlesInRun;
 import org.wetside.store.Loads;
 import org.wetside.store.RollSearch;
 import org.wetside.store.Rolls;
@@ -74,7 +74,7 @@ final class Settlement {
   }
 
   private void move(boolean back, Instant at) {
-    Bottles bottles = new Bottles(session);
+    BottlesInRun bottles = new BottlesInRun(session);
     String identity = Long.toString(run.card().id());
     Instant since = run.state().startedAt().orElse(at);
     Set<String> counted = new HashSet<>();

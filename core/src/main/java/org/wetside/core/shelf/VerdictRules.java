@@ -4,12 +4,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.source.Standing;
 
@@ -21,13 +19,13 @@ public final class VerdictRules {
 
   private final Bottle bottle;
   private final LocalDate today;
-  private final Instant now;
+  private final Vouched vouched;
   private final List<Reason> reasons = new ArrayList<>();
 
   private VerdictRules(Bottle bottle, LocalDate today, Instant now) {
     this.bottle = bottle;
     this.today = today;
-    this.now = now;
+    vouched = new Vouched(bottle, now);
   }
 
   /**
@@ -59,7 +57,7 @@ public final class VerdictRules {
       rules.lookAtMarks();
       rules.lookAtLabel();
       rules.lookAtTests();
-      rules.lookAtAge(keeping);
+      rules.reasons.add(AgeRule.of(bottle, today, rules.vouched, keeping));
       capacity.ifPresent(rules::lookAtCapacity);
     }
     return Verdict.of(rules.reasons);
@@ -83,9 +81,9 @@ public final class VerdictRules {
       said(Verdict.Kind.DISCARD, "\"do not use\" stands on it");
     }
     if (note.useBy().filter(last -> last.isBefore(today)).isPresent()) {
-      said(unlessVouched(), "out of date since " + DAY.format(note.useBy().get()));
+      said(vouched.unlessVouched(), "out of date since " + DAY.format(note.useBy().get()));
     }
-    if (note.testFirst() && !vouched()) {
+    if (note.testFirst() && !vouched.lately()) {
       said(Verdict.Kind.TEST_FIRST, "\"test first\" stands on it");
     }
   }
@@ -95,10 +93,10 @@ public final class VerdictRules {
   }
 
   private void lookAtTests() {
-    for (TestSeen test : tests()) {
+    for (TestSeen test : vouched.tests()) {
       if (!test.passed()) {
         tested(Verdict.Kind.DISCARD, test, " failed on ");
-      } else if (believed(test)) {
+      } else if (vouched.believed(test)) {
         tested(Verdict.Kind.USE, test, " passed on ");
       }
     }
@@ -112,7 +110,7 @@ public final class VerdictRules {
           Standing.PUBLISHED);
     } else if (compared instanceof ClearingComparison.NotComparable not) {
       add(
-          unlessVouched(),
+          vouched.unlessVouched(),
           Reason.Ground.TEST,
           "not comparable (" + String.join(", ", not.why()) + "): make a baseline",
           PRACTICE,
@@ -125,54 +123,6 @@ public final class VerdictRules {
     add(kind, Reason.Ground.TEST, words, "its book", Standing.MEASURED);
   }
 
-  private void lookAtAge(Optional<KeepingTime> keeping) {
-    Optional<LocalDate> from = bottle.label().ageFrom();
-    if (keeping.isEmpty()) {
-      String words = since(from) + ", no keeping time on file: read the maker's data sheet";
-      age(from.isEmpty() ? unlessVouched() : Verdict.Kind.USE, words, Optional.empty());
-    } else if (from.isEmpty()) {
-      boolean sealed = bottle.label().role() == BottleRole.CONCENTRATE;
-      age(sealed ? Verdict.Kind.USE : unlessVouched(), since(from), keeping);
-    } else {
-      age(kindByAge(from.get(), keeping.get()), ageWords(from.get(), keeping.get()), keeping);
-    }
-  }
-
-  /** Past the time it is tested; past twice the time, or where no test is known, it goes. */
-  private Verdict.Kind kindByAge(LocalDate from, KeepingTime keeping) {
-    Optional<LocalDate> last = keeping.lastDay(from);
-    if (last.isEmpty() || !today.isAfter(last.get())) {
-      return Verdict.Kind.USE;
-    }
-    boolean twice = today.isAfter(last.get().plusDays(ChronoUnit.DAYS.between(from, last.get())));
-    return twice || keeping.singleUse() || !canBeTested() ? Verdict.Kind.DISCARD : unlessVouched();
-  }
-
-  private String ageWords(LocalDate from, KeepingTime keeping) {
-    boolean over = keeping.lastDay(from).filter(today::isAfter).isPresent();
-    String beyond = keeping.storage() == bottle.storage() ? "" : ", and this one is not so full";
-    return since(Optional.of(from)) + (over ? ", too long: " : ", ") + keeping.spoken() + beyond;
-  }
-
-  private String since(Optional<LocalDate> from) {
-    if (from.isEmpty()) {
-      return bottle.label().role() == BottleRole.CONCENTRATE ? "not opened yet" : "age not known";
-    }
-    long days = ChronoUnit.DAYS.between(from.get(), today);
-    boolean mixed = bottle.label().mixedOn().equals(from);
-    return (mixed ? "mixed " : "opened ")
-        + (days == 0 ? "today" : days == 1 ? "yesterday" : days + " days ago");
-  }
-
-  private void age(Verdict.Kind kind, String words, Optional<KeepingTime> keeping) {
-    add(
-        kind,
-        Reason.Ground.AGE,
-        words,
-        keeping.map(time -> time.citation().toString()).orElse(PRACTICE),
-        keeping.map(KeepingTime::standing).orElse(Standing.COMMON_PRACTICE));
-  }
-
   private void lookAtCapacity(Capacity capacity) {
     if (bottle.label().oneShot() || bottle.label().role() == BottleRole.CONCENTRATE) {
       return;
@@ -180,7 +130,7 @@ public final class VerdictRules {
     UnitOfUse all = capacity.of(bottle.state().basis());
     UnitOfUse left = capacity.leftIn(bottle);
     String words = Rolls.of(left) + " left of the " + Rolls.of(all) + " that it does";
-    Verdict.Kind kind = left.rolls() < 1 ? unlessVouched() : Verdict.Kind.USE;
+    Verdict.Kind kind = left.rolls() < 1 ? vouched.unlessVouched() : Verdict.Kind.USE;
     if (left.rolls() <= 1e-9) {
       kind = Verdict.Kind.DISCARD;
       words = "it has done the " + Rolls.of(all) + " that it does";
@@ -191,30 +141,6 @@ public final class VerdictRules {
         words + " (" + capacity.bath() + ")",
         capacity.citation().toString(),
         capacity.standing());
-  }
-
-  private List<TestSeen> tests() {
-    List<TestSeen> tests = new ArrayList<>();
-    bottle.state().leader().ifPresent(tests::add);
-    bottle.state().proof().ifPresent(tests::add);
-    return tests;
-  }
-
-  private boolean canBeTested() {
-    BathKind bath = bottle.label().bath();
-    return bath == BathKind.DEVELOPER || FilmUse.fixes(bath);
-  }
-
-  private Verdict.Kind unlessVouched() {
-    return vouched() ? Verdict.Kind.USE : Verdict.Kind.TEST_FIRST;
-  }
-
-  private boolean vouched() {
-    return tests().stream().anyMatch(test -> test.passed() && believed(test));
-  }
-
-  private boolean believed(TestSeen test) {
-    return !test.at().plus(TestSeen.BELIEVED).isBefore(now);
   }
 
   private void add(
