@@ -13,6 +13,7 @@ import org.wetside.core.chemistry.Exchanges;
 import org.wetside.core.chemistry.Measure;
 import org.wetside.core.chemistry.Measures;
 import org.wetside.core.chemistry.PrintedFactor;
+import org.wetside.core.chemistry.SolutionStrength;
 import org.wetside.core.chemistry.Substance;
 import org.wetside.core.chemistry.Substances;
 import org.wetside.core.quantity.Temperature;
@@ -39,10 +40,11 @@ public final class Chemicals {
   public static Chemicals open() {
     AtomicWeights weights = weightsOnFile();
     Map<String, DissolvingForm> forms = forms();
+    Map<String, SolutionStrength> solutions = solutions();
     Substances substances =
         new Substances(
             ReferenceTable.open("baths/substances").rows().stream()
-                .map(row -> substance(row, forms, weights))
+                .map(row -> substance(row, forms, solutions, weights))
                 .toList());
     List<PrintedFactor> printed =
         ReferenceTable.open("baths/substitutions").rows().stream().map(Chemicals::printed).toList();
@@ -113,8 +115,22 @@ public final class Chemicals {
     return forms;
   }
 
+  private static Map<String, SolutionStrength> solutions() {
+    Map<String, SolutionStrength> solutions = new HashMap<>();
+    for (ReferenceRow row : ReferenceTable.open("baths/solutions").rows()) {
+      solutions.put(
+          row.text("substance"),
+          new SolutionStrength(
+              row.number("solution_percent"), row.note(), row.citation(), row.standing()));
+    }
+    return solutions;
+  }
+
   private static Substance substance(
-      ReferenceRow row, Map<String, DissolvingForm> forms, AtomicWeights weights) {
+      ReferenceRow row,
+      Map<String, DissolvingForm> forms,
+      Map<String, SolutionStrength> solutions,
+      AtomicWeights weights) {
     String formula = row.text("formula");
     Optional<Composition> composition =
         formula.isEmpty() ? Optional.empty() : Optional.of(Composition.parse(formula));
@@ -131,7 +147,7 @@ public final class Chemicals {
         names(row.text("words")),
         names(row.text("in_recipes")),
         row.maybeNumber("strength_percent"),
-        row.maybeNumber("solution_percent"),
+        Optional.ofNullable(solutions.get(row.text("substance"))),
         form,
         row.citation(),
         row.standing());

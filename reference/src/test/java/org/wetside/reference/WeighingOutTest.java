@@ -24,6 +24,7 @@ import org.wetside.core.chemistry.Weighing;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Mass;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.source.Standing;
 
 /** The formulas on file weighed out, and one salt for another, by rows of checks/baths.csv. */
 class WeighingOutTest {
@@ -120,6 +121,7 @@ class WeighingOutTest {
     Weighing.AsSolution borax = (Weighing.AsSolution) plan.steps().get(4).weighing().orElseThrow();
     assertThat(borax.take().millilitres()).isCloseTo(70, within(1e-6));
     assertThat(borax.dissolve().grams()).isEqualTo(2.0);
+    assertThat(borax.strength().standing()).isEqualTo(Standing.COMMON_PRACTICE);
     assertThat(plan.steps().get(0).volume().orElseThrow().millilitres())
         .isCloseTo(525 - 70, within(1e-6));
     assertThat(plan.steps().get(5).volume().orElseThrow().millilitres())
@@ -172,7 +174,7 @@ class WeighingOutTest {
       assertThat(step.name())
           .containsAnyOf("bromide", "iodide", "borax", "thiocyanate", "benzotriazole");
       assertThat(balance.canWeigh(solution.dissolve())).isTrue();
-      assertThat(solution.take().millilitres() * solution.percent() / 100)
+      assertThat(solution.take().millilitres() * solution.strength().percent() / 100)
           .isCloseTo(mass.grams(), within(1e-9));
     } else if (weighing instanceof Weighing.TooLittle little) {
       assertThat(balance.canWeigh(mass.times(little.leastBatch().ratioTo(total)))).isTrue();

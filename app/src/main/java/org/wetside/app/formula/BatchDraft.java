@@ -13,6 +13,9 @@ import org.wetside.core.chemistry.Weighing;
 
 /** A plan as the steps that somebody ticks off. */
 final class BatchDraft {
+  /** Stands in the files for what no single source says. */
+  private static final String NO_SINGLE_SOURCE = "TRADE";
+
   private BatchDraft() {}
 
   static Batch of(WeighOut.Answer answer, Instant now) {
@@ -42,7 +45,7 @@ final class BatchDraft {
             .map(Weighing.AsSolution.class::cast);
     return new Batch.Step(
         position,
-        name(step) + solution.map(one -> HowTo.solution(one.percent())).orElse(""),
+        name(step) + solution.map(one -> HowTo.solution(one.strength().percent())).orElse(""),
         solution.isPresent() ? Optional.empty() : step.mass(),
         solution.map(Weighing.AsSolution::take).or(step::volume),
         how(step),
@@ -71,8 +74,9 @@ final class BatchDraft {
                         + form.advice()
                         + " ("
                         + form.standing().word()
-                        + ", "
-                        + form.citation()
+                        + (form.citation().sourceId().equals(NO_SINGLE_SOURCE)
+                            ? ""
+                            : ", " + form.citation())
                         + ")")
             .orElse("");
     return how.isEmpty() || dissolving.isEmpty() ? how + dissolving : how + "; " + dissolving;

@@ -30,8 +30,12 @@ public final class HowTo {
           + " in water to make "
           + millilitres(solution.makes().millilitres())
           + " ("
-          + number(solution.percent(), 1)
-          + " %), take "
+          + number(solution.strength().percent(), 1)
+          + " %, "
+          + solution.strength().standing().word()
+          + ": "
+          + solution.strength().note()
+          + "), take "
           + millilitres(solution.take().millilitres())
           + " of it; "
           + reading(solution.reading())

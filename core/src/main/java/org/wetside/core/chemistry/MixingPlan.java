@@ -3,7 +3,6 @@ package org.wetside.core.chemistry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Mass;
 import org.wetside.core.quantity.TemperatureRange;
@@ -75,13 +74,7 @@ public record MixingPlan(Formula formula, Volume total, List<PlannedStep> steps)
         mass,
         volume,
         mass.map(
-            one ->
-                Weighing.of(
-                    one,
-                    total,
-                    goesIn.map(Substance::solutionPercent).orElse(OptionalDouble.empty()),
-                    balance,
-                    measures)),
+            one -> Weighing.of(one, total, goesIn.flatMap(Substance::solution), balance, measures)),
         volume.map(measures::choose),
         step.water());
   }

@@ -17,8 +17,7 @@ import org.wetside.core.source.Standing;
  * @param words other names it goes by
  * @param inRecipes what a recipe that says no form calls it; a jar must be named in full
  * @param strengthPercent how much of the pure substance a liquid holds, percent; empty for a solid
- * @param solutionPercent strength at which it keeps as a solution, g in 100 mL; empty when it is
- *     not to be kept so
+ * @param solution strength at which it is kept as a solution; empty when it is not to be kept so
  * @param form how it dissolves
  * @param citation where this is read
  * @param standing how it is known
@@ -32,7 +31,7 @@ public record Substance(
     List<String> words,
     List<String> inRecipes,
     OptionalDouble strengthPercent,
-    OptionalDouble solutionPercent,
+    Optional<SolutionStrength> solution,
     DissolvingForm form,
     Citation citation,
     Standing standing) {

@@ -1,6 +1,6 @@
 package org.wetside.core.chemistry;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.wetside.core.quantity.Mass;
 import org.wetside.core.quantity.Volume;
 
@@ -22,7 +22,7 @@ public sealed interface Weighing {
   /**
    * Too little: a percentage solution is made of more, and a volume of that taken.
    *
-   * @param percent grams in 100 mL
+   * @param strength grams in 100 mL, and whose choice that is
    * @param dissolve grams for the solution
    * @param makes what they are made up to
    * @param take how much of it holds what is wanted
@@ -30,7 +30,7 @@ public sealed interface Weighing {
    * @param errorPercent half a step of what would be weighed directly, percent
    */
   record AsSolution(
-      double percent,
+      SolutionStrength strength,
       Mass dissolve,
       Volume makes,
       Volume take,
@@ -52,28 +52,28 @@ public sealed interface Weighing {
    *
    * @param wanted above 0
    * @param batch volume it is for
-   * @param solutionPercent strength at which it keeps in solution, g in 100 mL; empty when it does
-   *     not
+   * @param solution strength at which it is kept in solution; empty when it is not
    */
   static Weighing of(
       Mass wanted,
       Volume batch,
-      OptionalDouble solutionPercent,
+      Optional<SolutionStrength> solution,
       Balance balance,
       Measures measures) {
     double error = balance.errorPercent(wanted);
     if (balance.canWeigh(wanted)) {
       return new Direct(balance.shown(wanted), error);
     }
-    if (solutionPercent.isPresent()) {
-      double percent = solutionPercent.getAsDouble();
+    if (solution.isPresent()) {
+      double percent = solution.get().percent();
       Volume take = Volume.ofMillilitres(100 * wanted.grams() / percent);
       for (int millilitres : new int[] {50, 100, 250, 500, 1000}) {
         Volume makes = Volume.ofMillilitres(millilitres);
         Mass dissolve = Mass.ofGrams(percent * millilitres / 100);
         boolean small = take.compareTo(batch.times(0.25)) <= 0;
         if (small && balance.canWeigh(dissolve) && take.compareTo(makes) <= 0) {
-          return new AsSolution(percent, dissolve, makes, take, measures.choose(take), error);
+          return new AsSolution(
+              solution.get(), dissolve, makes, take, measures.choose(take), error);
         }
       }
     }
