@@ -20,10 +20,12 @@ import org.wetside.app.drawer.FileRoll;
 import org.wetside.app.drawer.FindRolls;
 import org.wetside.app.drawer.ReadRecord;
 import org.wetside.app.drawer.WithdrawRoll;
+import org.wetside.app.equipment.KeepMeasures;
 import org.wetside.app.equipment.KeepTankChecks;
 import org.wetside.app.equipment.KeepTanks;
 import org.wetside.app.equipment.KeepThermometers;
 import org.wetside.app.equipment.KeepWaters;
+import org.wetside.app.formula.AtHand;
 import org.wetside.app.formula.FormulaBook;
 import org.wetside.app.formula.KeepFormula;
 import org.wetside.app.formula.MixBatch;
@@ -247,7 +249,7 @@ public final class Wetside implements AutoCloseable {
 
   /** Weighs formulas out. */
   public WeighOut weighOut() {
-    return new WeighOut(formulaBook());
+    return new WeighOut(formulaBook(), () -> AtHand.of(keepMeasures()));
   }
 
   /** Keeps formulas of the user's own. */
@@ -273,6 +275,11 @@ public final class Wetside implements AutoCloseable {
   /** The waters of the house. */
   public KeepWaters keepWaters() {
     return new KeepWaters(this::database);
+  }
+
+  /** The balance, the syringes and graduates. */
+  public KeepMeasures keepMeasures() {
+    return new KeepMeasures(this::database);
   }
 
   /** Brings the baths of a load to their temperatures. */

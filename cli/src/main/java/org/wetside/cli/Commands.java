@@ -24,6 +24,7 @@ final class Commands {
           "tanks",
           "thermometers",
           "waters",
+          "measures",
           "screens",
           "processes",
           "time",
@@ -68,6 +69,7 @@ final class Commands {
       case "test" -> new TestCommand();
       case "tanks" -> new TanksCommand();
       case "waters" -> new WatersCommand();
+      case "measures" -> new MeasuresCommand();
       case "thermometers" -> new ThermometersCommand();
       case "completion" -> new CompletionCommand();
       case "time" -> new TimeCommand();

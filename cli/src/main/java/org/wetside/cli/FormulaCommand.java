@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
+import org.wetside.app.formula.AtHand;
 import org.wetside.app.formula.FormulaBook;
 import org.wetside.app.formula.HowTo;
 import org.wetside.app.formula.WeighOut;
@@ -41,7 +42,7 @@ final class FormulaCommand extends HomeCommand<FormulaView> {
   @Option(
       names = "--balance",
       paramLabel = "STEP",
-      description = "the smallest step the balance shows; 0.1g when not said")
+      description = "its smallest step; when not said the one under Equipment, else 0.1g")
   @Nullable String balance;
 
   @Option(
@@ -59,20 +60,25 @@ final class FormulaCommand extends HomeCommand<FormulaView> {
   @Option(names = "--force", description = "replace the file if it is there")
   boolean force;
 
-  /** What is on file needs no home. */
+  /** What is on file needs no home when balance and measures are said. */
   @Override
   Optional<FormulaView> answerAnywhere() {
+    if (balance == null || measures.isEmpty()) {
+      return Optional.empty();
+    }
     FormulaBook book = FormulaBook.onFileOnly();
-    return book.find(formula).isPresent() ? Optional.of(answer(book)) : Optional.empty();
+    return book.find(formula).isPresent()
+        ? Optional.of(answer(new WeighOut(book, () -> AtHand.USUAL)))
+        : Optional.empty();
   }
 
   @Override
   FormulaView answerHere(Wetside wetside) {
-    return answer(wetside.formulaBook());
+    return answer(wetside.weighOut());
   }
 
-  private FormulaView answer(FormulaBook book) {
-    return FormulaView.of(new WeighOut(book).answer(query().question(formula)));
+  private FormulaView answer(WeighOut weighOut) {
+    return FormulaView.of(weighOut.answer(query().question(formula)));
   }
 
   private FormulaQuery query() {

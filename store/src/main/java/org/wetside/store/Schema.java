@@ -32,7 +32,8 @@ final class Schema {
           "V11__water.sql",
           "V12__waste.sql",
           "V13__test.sql",
-          "V14__marks.sql");
+          "V14__marks.sql",
+          "V15__measures.sql");
 
   private Schema() {}
 

@@ -8,6 +8,7 @@ import org.wetside.web.bench.RunRoutes;
 import org.wetside.web.drawer.DrawerRoutes;
 import org.wetside.web.drawer.RollPageRoutes;
 import org.wetside.web.equipment.EquipmentRoutes;
+import org.wetside.web.equipment.MeasureRoutes;
 import org.wetside.web.equipment.TankApi;
 import org.wetside.web.equipment.TankCheckRoutes;
 import org.wetside.web.equipment.ThermometerApi;
@@ -80,6 +81,7 @@ final class Places {
         new TankCheckRoutes(wetside, pages),
         new BackupRoutes(wetside, pages),
         new WaterRoutes(wetside, pages),
+        new MeasureRoutes(wetside, pages),
         new ProcessApiRoutes(wetside),
         new RinseRoutes(wetside, pages),
         new ProcessPagesRoutes(wetside, pages),

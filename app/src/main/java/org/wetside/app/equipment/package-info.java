@@ -1,9 +1,9 @@
 /**
- * Tanks, thermometers and waters, kept true.
+ * Tanks, thermometers, waters, the balance and measures, kept true.
  *
  * <p>Enters: what a tank takes, what a thermometer showed against the truth, what each water
- * usually has. Leaves: tanks, waters and corrected readings. Open {@link
- * org.wetside.app.equipment.KeepTanks} first.
+ * usually has, what a balance shows and a syringe holds. Leaves: tanks, waters, measures and
+ * corrected readings. Open {@link org.wetside.app.equipment.KeepTanks} first.
  */
 @NullMarked
 package org.wetside.app.equipment;

@@ -3,6 +3,7 @@ package org.wetside.app.formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.wetside.core.chemistry.Balance;
 import org.wetside.core.chemistry.Exchange;
 import org.wetside.core.chemistry.Formula;
@@ -11,7 +12,6 @@ import org.wetside.core.chemistry.Measures;
 import org.wetside.core.chemistry.MixingPlan;
 import org.wetside.core.chemistry.PlannedStep;
 import org.wetside.core.chemistry.Substance;
-import org.wetside.core.quantity.Mass;
 import org.wetside.core.quantity.Volume;
 import org.wetside.reference.Caution;
 import org.wetside.reference.Cautions;
@@ -19,17 +19,24 @@ import org.wetside.reference.Chemicals;
 
 /** Weighs a formula out for a volume, with what is in the cupboard and on the balance at hand. */
 public final class WeighOut {
-  /** The step of a pocket balance, taken where none is said. Common practice. */
-  public static final Balance USUAL_BALANCE = new Balance(Mass.ofGrams(0.1));
-
   /** Water above this many °C scalds; common practice. */
   public static final double SCALDING_CELSIUS = 50;
 
   private final FormulaBook book;
+  private final Supplier<AtHand> atHand;
 
-  /** From these formulas. */
-  public WeighOut(FormulaBook book) {
+  /**
+   * @param book the formulas
+   * @param atHand what to weigh and measure with when a question does not say
+   */
+  public WeighOut(FormulaBook book, Supplier<AtHand> atHand) {
     this.book = book;
+    this.atHand = atHand;
+  }
+
+  /** What is weighed and measured with when a question does not say. */
+  public AtHand atHand() {
+    return atHand.get();
   }
 
   /**
@@ -38,8 +45,8 @@ public final class WeighOut {
    * @param formula its name
    * @param make volume wanted; empty for the volume it is written for
    * @param have names of what stands in for ingredients
-   * @param balance at hand; empty for the usual one
-   * @param measures at hand; empty for the usual ones
+   * @param balance at hand; empty for the one of the house, or the usual one
+   * @param measures at hand; empty for those of the house, or the usual ones
    */
   public record Question(
       String formula,
@@ -82,7 +89,7 @@ public final class WeighOut {
    */
   public Answer answer(Question question) {
     Formula formula = book.require(question.formula());
-    Balance balance = question.balance().orElse(USUAL_BALANCE);
+    Balance balance = question.balance().orElseGet(() -> atHand.get().balanceOrUsual());
     Cautions cautions = Cautions.open();
     if (formula.refusal().isPresent() && !question.wantsMixing()) {
       List<List<Caution>> shown = new ArrayList<>();
@@ -104,7 +111,7 @@ public final class WeighOut {
             held,
             chemicals.exchanges(),
             balance,
-            question.measures().orElseGet(Chemicals::usualMeasures));
+            question.measures().orElseGet(() -> atHand.get().measuresOrUsual()));
     SafeOrder.require(plan.steps().stream().map(PlannedStep::name).toList());
     return new Answer(
         formula,

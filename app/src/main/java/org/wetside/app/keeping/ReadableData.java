@@ -8,6 +8,7 @@ import org.wetside.core.plan.Roll;
 import org.wetside.core.plan.RollState;
 import org.wetside.core.thermal.Thermometer;
 import org.wetside.store.Loads;
+import org.wetside.store.OwnMeasures;
 import org.wetside.store.OwnTimes;
 import org.wetside.store.Processes;
 import org.wetside.store.Rolls;
@@ -16,6 +17,7 @@ import org.wetside.store.Session;
 import org.wetside.store.SettingTable;
 import org.wetside.store.Tanks;
 import org.wetside.store.Thermometers;
+import org.wetside.store.Waters;
 
 /** Reads everything else there is, and follows every loaded roll to its load. */
 final class ReadableData {
@@ -45,6 +47,9 @@ final class ReadableData {
     Reading.of("thermometers", faults, this::thermometers);
     read("processes", () -> new Processes(session).all());
     read("times of your own", () -> new OwnTimes(session).inUse());
+    read("waters", () -> new Waters(session).all());
+    read("measures", () -> new OwnMeasures(session).all());
+    read("the balance", () -> new OwnMeasures(session).balance().stream().toList());
     read("screens", () -> new Screens(session).letIn());
     read("settings", () -> new SettingTable(session).all().entrySet());
   }

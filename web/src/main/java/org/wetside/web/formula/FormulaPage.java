@@ -13,6 +13,8 @@ import org.wetside.web.page.Sheet;
  * @param sheet the sheet
  * @param view the formula; as it is written when what was typed is refused
  * @param lines its steps in words
+ * @param balance what it is weighed on when nothing is said, in words
+ * @param measures what is measured with when nothing is said, in words
  * @param choices what may stand in, by the field's name: each with the label of its ingredient
  * @param form what was typed
  * @param card where the card to print is; empty when it cannot be mixed
@@ -21,6 +23,8 @@ public record FormulaPage(
     Sheet sheet,
     FormulaView view,
     List<StepLine> lines,
+    String balance,
+    String measures,
     List<Choice> choices,
     FilledForm form,
     Optional<String> card) {

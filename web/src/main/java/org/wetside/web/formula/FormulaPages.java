@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
 import org.wetside.app.Wetside;
+import org.wetside.app.formula.AtHand;
+import org.wetside.app.formula.HowTo;
 import org.wetside.app.formula.WeighOut;
 import org.wetside.core.chemistry.Formula;
 import org.wetside.core.chemistry.FormulaStep;
@@ -73,6 +75,8 @@ public final class FormulaPages implements Routes {
             pages.sheet(ctx, Place.SHELF, formula.code()),
             view,
             StepLine.of(view, Pages.units(ctx)),
+            balance(wetside.weighOut().atHand()),
+            measures(wetside.weighOut().atHand()),
             choices(formula),
             form,
             view.mixable() && !form.isRefused()
@@ -132,6 +136,21 @@ public final class FormulaPages implements Routes {
     } else {
       pages.show(ctx, "formula/new.jte", page);
     }
+  }
+
+  private static String balance(AtHand atHand) {
+    String step = HowTo.grams(atHand.balanceOrUsual().step().grams());
+    return "when not said: "
+        + step
+        + (atHand.balance().isPresent() ? ", as under Equipment" : ", usual at home");
+  }
+
+  private static String measures(AtHand atHand) {
+    return "what each holds and its division: 100mL/1mL, 10mL/0.5mL; when not said: "
+        + atHand
+            .measures()
+            .map(one -> "the " + one.all().size() + " under Equipment")
+            .orElse("those usual at home");
   }
 
   private List<FormulaPage.Choice> choices(Formula formula) {

@@ -5,21 +5,20 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.formula.WeighOut;
-import org.wetside.core.chemistry.Balance;
 import org.wetside.core.chemistry.Measure;
 import org.wetside.core.chemistry.Measures;
-import org.wetside.core.quantity.BadValueException;
-import org.wetside.core.quantity.Mass;
 import org.wetside.core.quantity.Volume;
+import org.wetside.web.page.BalanceText;
 
 /**
  * What is asked of a formula, as it was typed; null or blank is not said.
  *
  * @param make volume wanted, for example {@code 700mL}
  * @param have what is in the cupboard in place of an ingredient, several parted by {@code ;}
- * @param balance the smallest step the balance shows, for example {@code 0.1g}
+ * @param balance the smallest step the balance shows, for example {@code 0.1g}; the one of the
+ *     house when not said
  * @param measures syringes and graduates at hand, capacity and division, parted by {@code ;}, for
- *     example {@code 100mL/1mL; 10mL/0.5mL}
+ *     example {@code 100mL/1mL; 10mL/0.5mL}; those of the house when not said
  */
 public record FormulaQuery(
     @Nullable String make,
@@ -44,21 +43,8 @@ public record FormulaQuery(
         formula,
         Optional.ofNullable(make).filter(one -> !one.isBlank()).map(Volume::parse),
         parts(have),
-        Optional.ofNullable(balance).filter(one -> !one.isBlank()).map(FormulaQuery::balance),
+        Optional.ofNullable(balance).filter(one -> !one.isBlank()).map(BalanceText::parseWithUnit),
         atHand.isEmpty() ? Optional.empty() : Optional.of(new Measures(atHand)));
-  }
-
-  /** A step with its unit; one below zero is a step that no balance has either. */
-  static Balance balance(String text) {
-    try {
-      return new Balance(Mass.parse(text));
-    } catch (BadValueException refused) {
-      if (refused.thing().equals("balance step")) {
-        throw refused;
-      }
-      throw new BadValueException(
-          "balance step", text.strip(), "write the smallest step with its unit, for example 0.1g");
-    }
   }
 
   private static List<String> parts(@Nullable String text) {

@@ -10,6 +10,7 @@ import org.wetside.core.chemistry.Measures;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
+import org.wetside.web.page.BalanceText;
 import org.wetside.web.page.FieldReader;
 import org.wetside.web.page.FilledForm;
 
@@ -38,7 +39,7 @@ final class FormulaWish {
   /** The question; empty when the form has complaints. */
   Optional<WeighOut.Question> question(String formula) {
     Optional<Volume> make = reader.maybeVolume("make");
-    Optional<Balance> balance = reader.maybe("balance", FormulaWish::balance);
+    Optional<Balance> balance = reader.maybe("balance", BalanceText::parse);
     Optional<Measures> measures = reader.maybe("measures", FormulaWish::measures);
     List<String> have = new ArrayList<>();
     form().values().keySet().stream()
@@ -48,12 +49,6 @@ final class FormulaWish {
     return reader.isGood()
         ? Optional.of(new WeighOut.Question(formula, make, have, balance, measures))
         : Optional.empty();
-  }
-
-  /** A bare number is grams. */
-  private static Balance balance(String text) {
-    boolean bare = "0123456789.".indexOf(text.charAt(text.length() - 1)) >= 0;
-    return FormulaQuery.balance(bare ? text + "g" : text);
   }
 
   private static Measures measures(String text) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.wetside.app.formula.AtHand;
 import org.wetside.app.formula.FormulaBook;
 import org.wetside.app.formula.WeighOut;
 import org.wetside.core.quantity.Units;
@@ -23,7 +24,7 @@ class MixingCardTest {
   void everyStepStandsOnItInBlackOnWhite(String code) throws IOException {
     FormulaView view =
         FormulaView.of(
-            new WeighOut(BOOK)
+            new WeighOut(BOOK, () -> AtHand.USUAL)
                 .answer(
                     new WeighOut.Question(
                         code, Optional.empty(), List.of(), Optional.empty(), Optional.empty())));
