@@ -4,11 +4,14 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.wetside.app.shelf.AddBottle;
+import org.wetside.app.shelf.Today;
 import org.wetside.core.chemistry.Batch;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Mass;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleLabel;
 import org.wetside.store.Batches;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
@@ -125,11 +128,51 @@ public final class MixBatch {
   }
 
   /**
+   * It goes into a bottle that is new on the shelf: both or neither, in one transaction.
+   *
+   * @param label what stands on the bottle; the day of mixing and the batch are written by this
+   * @throws BadValueException when a step is left, it stands in a bottle already, or the shelf
+   *     refuses the bottle
+   */
+  public Batch bottle(long id, BottleLabel label) {
+    return database
+        .get()
+        .inTransaction(
+            session -> {
+              Batch batch = require(session, id);
+              checkMixed(batch);
+              checkNotBottled(batch);
+              Volume holds = label.full();
+              AddBottle.add(
+                  session,
+                  label
+                      .withDays(Optional.of(Today.of(clock)), Optional.empty())
+                      .withBatch(String.valueOf(id)),
+                  batch.total().compareTo(holds) > 0 ? holds : batch.total(),
+                  clock);
+              new Batches(session).fill(id, label.letter());
+              return require(session, id);
+            });
+  }
+
+  private static void checkNotBottled(Batch batch) {
+    batch
+        .bottle()
+        .ifPresent(
+            letter -> {
+              throw new BadValueException(
+                  "batch",
+                  String.valueOf(batch.id()),
+                  "it stands in bottle " + letter + " already");
+            });
+  }
+
+  /**
    * Refuses one of which something is left to do.
    *
    * @throws BadValueException naming the step that is next
    */
-  public static void checkMixed(Batch batch) {
+  private static void checkMixed(Batch batch) {
     batch
         .next()
         .ifPresent(

@@ -9,6 +9,7 @@ import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.LedgerRules;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
+import org.wetside.store.Session;
 
 /** Puts a bottle on the shelf. */
 public final class AddBottle {
@@ -29,18 +30,20 @@ public final class AddBottle {
    *     still to come
    */
   public void add(BottleLabel label, Volume filled) {
+    database.change(session -> add(session, label, filled, clock));
+  }
+
+  /** The same inside a transaction that does more. */
+  public static void add(Session session, BottleLabel label, Volume filled, Clock clock) {
     LedgerRules.requireNew(label, filled, Today.of(clock));
-    database.change(
-        session -> {
-          Bottles bottles = new Bottles(session);
-          Optional<Bottle> other = bottles.find(label.letter());
-          if (other.isPresent()) {
-            throw new BadValueException(
-                "letter of the bottle",
-                label.letter(),
-                "it stands on " + other.get().label().spoken() + "; choose another");
-          }
-          bottles.add(label, filled, clock.instant());
-        });
+    Bottles bottles = new Bottles(session);
+    Optional<Bottle> other = bottles.find(label.letter());
+    if (other.isPresent()) {
+      throw new BadValueException(
+          "letter of the bottle",
+          label.letter(),
+          "it stands on " + other.get().label().spoken() + "; choose another");
+    }
+    bottles.add(label, filled, clock.instant());
   }
 }

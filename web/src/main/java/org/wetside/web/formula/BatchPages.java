@@ -3,13 +3,10 @@ package org.wetside.web.formula;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.wetside.app.Wetside;
-import org.wetside.app.formula.MixBatch;
 import org.wetside.app.formula.WeighOut;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.chemistry.Batch;
@@ -97,26 +94,31 @@ public final class BatchPages implements Routes {
     Optional<BottleRole> role = reader.required("role", "strength", BottleRole::fromWord);
     if (holds.isPresent() && bath.isPresent() && role.isPresent()) {
       try {
-        MixBatch.checkMixed(batch);
-        Volume filled = batch.total().compareTo(holds.get()) > 0 ? holds.get() : batch.total();
-        LocalDate today = LocalDate.ofInstant(wetside.clock().instant(), ZoneId.systemDefault());
         BottleLabel label =
             BottleLabel.of(
-                    form.value("letter"), batch.formula(), role.get(), bath.get(), holds.get())
-                .withDays(Optional.of(today), Optional.empty())
-                .withBatch(String.valueOf(batch.id()));
-        wetside.addBottle().add(label, filled);
-        wetside.mixBatch().fill(batch.id(), label.letter());
+                form.value("letter"), batch.formula(), role.get(), bath.get(), holds.get());
+        wetside.mixBatch().bottle(batch.id(), label);
         pages.goSaying(
             ctx,
             "/shelf",
-            "Batch " + batch.id() + " stands on the shelf, bottle " + label.letter() + ".");
+            "Batch "
+                + batch.id()
+                + " stands on the shelf, bottle "
+                + label.letter()
+                + leftOver(batch.total(), label.full(), reader.units())
+                + ".");
         return;
       } catch (BadValueException refused) {
         reader.refuse(fieldOf(refused), refused);
       }
     }
     show(ctx, batch, reader.form());
+  }
+
+  private static String leftOver(Volume made, Volume holds, Units units) {
+    return made.compareTo(holds) > 0
+        ? "; " + units.words(made.minus(holds)) + " did not fit into it"
+        : "";
   }
 
   private static String fieldOf(BadValueException refused) {

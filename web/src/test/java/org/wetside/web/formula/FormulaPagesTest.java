@@ -112,6 +112,7 @@ class FormulaPagesTest {
         server.postForm(
             "/shelf/formulas/batches/1/bottle", "letter=D&holds=1000&bath=developer&role=stock");
     assertThat(early.statusCode()).isEqualTo(422);
+    assertThat(server.wetside().listBottles().all()).isEmpty();
     done(3, "100.1");
     done(4, "5");
     done(5, "2");
@@ -126,6 +127,11 @@ class FormulaPagesTest {
         .isEqualTo("1");
     assertThat(server.get("/shelf/formulas/batches/1").body())
         .contains("stands in bottle <b>D</b>");
+    HttpResponse<String> again =
+        server.postForm(
+            "/shelf/formulas/batches/1/bottle", "letter=E&holds=1000&bath=developer&role=stock");
+    assertThat(again.statusCode()).isEqualTo(422);
+    assertThat(server.wetside().listBottles().all()).hasSize(1);
   }
 
   private void reopen() {
