@@ -34,6 +34,8 @@ import org.wetside.web.process.ProcessPagesRoutes;
 import org.wetside.web.process.RinseRoutes;
 import org.wetside.web.rolls.RollsRoutes;
 import org.wetside.web.shelf.BottleApi;
+import org.wetside.web.shelf.CareRoutes;
+import org.wetside.web.shelf.FixerRoutes;
 import org.wetside.web.shelf.MixRoutes;
 import org.wetside.web.shelf.RecallRoutes;
 import org.wetside.web.shelf.ShelfApi;
@@ -74,6 +76,8 @@ final class Places {
         new WastePages(wetside, pages),
         new WastePapers(wetside),
         new RecallRoutes(wetside, pages),
+        new FixerRoutes(wetside, pages),
+        new CareRoutes(wetside, pages),
         new ShelfRoutes(wetside, pages),
         new BottleApi(wetside),
         new ShelfApi(wetside),

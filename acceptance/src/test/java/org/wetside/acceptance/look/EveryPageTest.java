@@ -20,6 +20,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.wetside.acceptance.Browsing;
 import org.wetside.app.Wetside;
 import org.wetside.app.formula.WeighOut;
+import org.wetside.core.bath.BathKind;
+import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.web.WebOptions;
 import org.wetside.web.WebServer;
 
@@ -44,6 +48,16 @@ class EveryPageTest {
         "/shelf",
         "/shelf/new",
         "/shelf/mix",
+        "/shelf/F",
+        "/shelf/F?at=15",
+        "/shelf/R/care",
+        "/shelf/R/care?rolls=2&perRoll=30",
+        "/shelf/fixers",
+        "/shelf/recall",
+        "/shelf/waste",
+        "/bench/test/F",
+        "/equipment/measures",
+        "/equipment/backups",
         "/shelf/wash",
         "/shelf/wash?method=fills&volume=500mL&fills=6&dwell=20s",
         "/shelf/formulas",
@@ -71,6 +85,10 @@ class EveryPageTest {
   void open(@TempDir Path home) {
     wetside = Wetside.open(home, Clock.systemUTC());
     wetside.keepProcess().copy("small-tank", "mine", "").orRefuse();
+    bottle("F", "fixer", BathKind.FIXER);
+    bottle("G", "fixer", BathKind.FIXER);
+    bottle("R", "D-76", BathKind.DEVELOPER);
+    wetside.turnFixers().pair("F", "G");
     wetside
         .mixBatch()
         .begin(
@@ -78,6 +96,11 @@ class EveryPageTest {
                 "F-24", Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
     server = WebServer.start(wetside, WebOptions.onPort(0));
     browsing = new Browsing();
+  }
+
+  private void bottle(String letter, String contents, BathKind bath) {
+    Volume full = Volume.ofLitres(1);
+    wetside.addBottle().add(BottleLabel.of(letter, contents, BottleRole.WORKING, bath, full), full);
   }
 
   @AfterAll

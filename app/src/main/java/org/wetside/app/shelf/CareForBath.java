@@ -1,11 +1,16 @@
 package org.wetside.app.shelf;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.BottleEvent;
+import org.wetside.core.shelf.FilmUse;
+import org.wetside.core.shelf.PostedLine;
 import org.wetside.core.shelf.Replenishing;
 import org.wetside.core.shelf.ReuseTable;
 import org.wetside.core.source.Standing;
@@ -52,6 +57,8 @@ public final class CareForBath {
       String mostAtOnceSource,
       List<NextRoll> tables) {}
 
+  private static final int LINES_AT_ONCE = 200;
+
   private final Database database;
 
   /** Over one home's database. */
@@ -89,6 +96,81 @@ public final class CareForBath {
         mark.times(most),
         Capacities.mostAtOnceSource(),
         tables);
+  }
+
+  /**
+   * Film that went through it since it was filled or replenished last, by its ledger; nothing when
+   * there is no such bottle.
+   */
+  public UnitOfUse filmSince(String letter) {
+    return database.read(
+        session -> {
+          Bottles bottles = new Bottles(session);
+          Optional<Bottle> bottle = bottles.findLast(letter);
+          if (bottle.filter(one -> one.state().replenished().millilitres() > 0).isEmpty()) {
+            return bottle.map(Bottle::film).orElse(UnitOfUse.NONE);
+          }
+          double rolls = 0;
+          long before = Long.MAX_VALUE;
+          List<PostedLine> part = bottles.page(letter, before, LINES_AT_ONCE);
+          while (!part.isEmpty()) {
+            for (PostedLine line : part) {
+              BottleEvent what = line.line().what();
+              if (what instanceof BottleEvent.ToppedUp || what instanceof BottleEvent.Filled) {
+                return UnitOfUse.ofRolls(Math.max(0, rolls));
+              }
+              rolls += through(what);
+              before = line.id();
+            }
+            part = bottles.page(letter, before, LINES_AT_ONCE);
+          }
+          return UnitOfUse.ofRolls(Math.max(0, rolls));
+        });
+  }
+
+  private static double through(BottleEvent what) {
+    if (what instanceof BottleEvent.Used used) {
+      return rolls(used.film());
+    }
+    return what instanceof BottleEvent.UseUndone undone ? -rolls(undone.film()) : 0;
+  }
+
+  private static double rolls(List<FilmUse> film) {
+    return film.stream().mapToDouble(use -> use.amount().rolls()).sum();
+  }
+
+  /**
+   * Parts of replenishing were done: each becomes a line of its ledger, all or none.
+   *
+   * @param film as in {@link #of}
+   * @param perRoll likewise
+   * @param done numbers of the parts, 1 the first
+   * @return how many there were
+   * @throws BadValueException when there is no such bottle, no such part, or nothing was done
+   */
+  public int replenished(
+      String letter, UnitOfUse film, Optional<Volume> perRoll, Set<Integer> done, Clock clock) {
+    List<Replenishing.Part> parts =
+        of(letter, film, perRoll).plan().map(Replenishing::parts).orElse(List.of());
+    if (done.isEmpty()) {
+      throw new BadValueException("parts done", "none", "tick what was done");
+    }
+    for (int number : done) {
+      if (number < 1 || number > parts.size()) {
+        throw new BadValueException(
+            "part", String.valueOf(number), "there are " + parts.size() + " of them");
+      }
+    }
+    database.change(
+        session -> {
+          for (int number : done) {
+            Replenishing.Part part = parts.get(number - 1);
+            String note = "replenished, part " + number + " of " + parts.size();
+            ChangeBottle.enter(
+                session, letter, note, new BottleEvent.ToppedUp(part.waste(), part.add()), clock);
+          }
+        });
+    return done.size();
   }
 
   private static Optional<Rate> onFile(String developer) {

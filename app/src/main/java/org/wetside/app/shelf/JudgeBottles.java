@@ -28,8 +28,6 @@ import org.wetside.store.Session;
 
 /** Says of every bottle whether to use it, why, and what it can still do. */
 public final class JudgeBottles {
-  private static final Temperature USUAL = Temperature.ofCelsius(20);
-
   private final Database database;
   private final Clock clock;
 
@@ -45,15 +43,26 @@ public final class JudgeBottles {
         session -> {
           List<Roll> waiting = waiting(session);
           return new Bottles(session)
-              .onShelf().stream().map(bottle -> judged(bottle, waiting)).toList();
+              .onShelf().stream().map(bottle -> judged(bottle, waiting, FixingTime.USUAL)).toList();
         });
   }
 
   /** The last bottle of that letter, on the shelf or off it. */
   public Optional<JudgedBottle> find(String letter) {
+    return find(letter, FixingTime.USUAL);
+  }
+
+  /**
+   * The same, with the fixing time for a bath of that temperature.
+   *
+   * @throws org.wetside.core.quantity.BadValueException when no fixer is so cold or warm
+   */
+  public Optional<JudgedBottle> find(String letter, Temperature fixedAt) {
     return database.read(
         session ->
-            new Bottles(session).findLast(letter).map(bottle -> judged(bottle, waiting(session))));
+            new Bottles(session)
+                .findLast(letter)
+                .map(bottle -> judged(bottle, waiting(session), fixedAt)));
   }
 
   /** The verdict alone, as it stands now. */
@@ -66,7 +75,7 @@ public final class JudgeBottles {
         Capacities.of(bottle.label()));
   }
 
-  private JudgedBottle judged(Bottle bottle, List<Roll> waiting) {
+  private JudgedBottle judged(Bottle bottle, List<Roll> waiting, Temperature fixedAt) {
     boolean counted =
         !bottle.label().oneShot()
             && bottle.label().role() != BottleRole.CONCENTRATE
@@ -79,7 +88,7 @@ public final class JudgeBottles {
         capacity,
         left,
         left.map(units -> rolls(bottle, units, waiting)).orElse(List.of()),
-        fixing(bottle, waiting),
+        fixing(bottle, waiting, fixedAt),
         ClearingComparison.of(bottle.state()));
   }
 
@@ -114,7 +123,8 @@ public final class JudgeBottles {
   }
 
   /** Three times the clearing time when a film that waits, or the clip itself, asks for it. */
-  private static Optional<FixingTime> fixing(Bottle bottle, List<Roll> waiting) {
+  private static Optional<FixingTime> fixing(
+      Bottle bottle, List<Roll> waiting, Temperature fixedAt) {
     if (!FilmUse.fixes(bottle.label().bath()) || bottle.discarded()) {
       return Optional.empty();
     }
@@ -122,6 +132,6 @@ public final class JudgeBottles {
     boolean slow =
         waiting.stream().anyMatch(FilmGrain::tabular)
             || last.filter(clip -> FilmGrain.tabular(clip.film())).isPresent();
-    return last.map(clip -> FixingTime.after(clip, Capacities.fixingTimes(slow), USUAL));
+    return last.map(clip -> FixingTime.after(clip, Capacities.fixingTimes(slow), fixedAt));
   }
 }

@@ -18,7 +18,8 @@ import org.wetside.core.shelf.Verdict;
  *     it
  * @param left what it can still do, of ordinary film; empty with the capacity
  * @param rolls the same in rolls of each film at hand
- * @param fixing how long to fix next at 20 °C; empty without a clearing time
+ * @param fixing how long to fix next, at 20 °C when nothing else was asked; empty without a
+ *     clearing time
  * @param clearing its last clearing time beside that of the fresh solution
  */
 public record JudgedBottle(

@@ -8,7 +8,9 @@ import java.util.Optional;
 import org.wetside.app.Wetside;
 import org.wetside.app.shelf.JudgedBottle;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Temperature;
 import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.FixingTime;
 import org.wetside.web.Routes;
 import org.wetside.web.api.Json;
 import org.wetside.web.contract.OneOrList;
@@ -42,6 +44,7 @@ public final class BottleApi implements Routes {
         SHAPE
             .on(Operation.get(ONE, "One bottle with its book"), HttpStatus.OK)
             .query("before", "a number that olderLines gave: only lines before it")
+            .query("at", "temperature of the fixer, for fixSeconds; 20C if not said")
             .handledBy(this::show));
     routes.addEndpoint(
         SHAPE
@@ -70,7 +73,9 @@ public final class BottleApi implements Routes {
   private void show(Context ctx) {
     Optional<Long> before =
         Optional.ofNullable(ctx.queryParam("before")).map(BottleApi::lineNumber);
-    SHAPE.answer(ctx, BottlesView.with(wetside, known(ctx), before));
+    String at = ctx.queryParam("at");
+    Temperature fixedAt = at == null ? FixingTime.USUAL : Temperature.parse(at);
+    SHAPE.answer(ctx, BottlesView.with(wetside, known(ctx, fixedAt), before));
   }
 
   private static long lineNumber(String text) {
@@ -100,10 +105,14 @@ public final class BottleApi implements Routes {
   }
 
   private JudgedBottle known(Context ctx) {
+    return known(ctx, FixingTime.USUAL);
+  }
+
+  private JudgedBottle known(Context ctx, Temperature fixedAt) {
     String letter = ctx.pathParam("letter");
     return wetside
         .judgeBottles()
-        .find(letter)
+        .find(letter, fixedAt)
         .orElseThrow(() -> new NotFoundResponse("No bottle " + letter + " ever stood here."));
   }
 }

@@ -10,6 +10,7 @@ import org.wetside.app.shelf.JudgedBottle;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.shelf.Verdict;
 
 /**
  * A bottle as the pages show it.
@@ -53,7 +54,7 @@ public record BottleLine(
         bottle.label().bath().word(),
         bottle.label().contents() + ", " + bottle.label().role().word(),
         units.words(bottle.left()),
-        story(bottle, today),
+        story(bottle, VerdictView.of(judged.verdict()).saysAge() ? "" : age(bottle, today)),
         facts(judged, units),
         bottle.fullness() < NEARLY_EMPTY,
         bottle.label().role() == BottleRole.CONCENTRATE
@@ -76,17 +77,29 @@ public record BottleLine(
     if (bottle.film().rolls() > 0) {
       facts.put("through it", rolls(bottle.film().rolls()));
     }
-    judged.left().ifPresent(left -> facts.put("it still does", rolls(left.rolls())));
-    for (JudgedBottle.FilmLeft film : judged.rolls()) {
-      facts.put(film.film(), film.rolls() + ", " + film.waiting() + " waiting");
+    if (judged.verdict().kind() != Verdict.Kind.DISCARD) {
+      work(facts, judged, units);
     }
-    judged.fixing().ifPresent(fix -> facts.put("fix next", fix.time().toSeconds() + " s at 20 °C"));
     said(facts, "dilution", bottle.label().dilution());
     said(facts, "batch", bottle.label().batch());
     said(facts, "owner", bottle.label().owner());
     facts.put("kept", bottle.storage().word());
     facts.put("after use", bottle.label().use().word());
     return facts;
+  }
+
+  /** What a bottle that may be used can still do. */
+  private static void work(Map<String, String> facts, JudgedBottle judged, Units units) {
+    judged.left().ifPresent(left -> facts.put("it still does", rolls(left.rolls())));
+    for (JudgedBottle.FilmLeft film : judged.rolls()) {
+      facts.put(film.film(), film.rolls() + ", " + film.waiting() + " waiting");
+    }
+    judged
+        .fixing()
+        .ifPresent(
+            fix ->
+                facts.put(
+                    "fix next", FixingView.clock(fix.time()) + " at " + units.words(fix.at())));
   }
 
   private static void said(Map<String, String> facts, String name, String words) {
@@ -100,20 +113,21 @@ public record BottleLine(
     return count + (rolls == 1 ? " roll" : " rolls");
   }
 
-  private static String story(Bottle bottle, LocalDate today) {
-    String kind = "A " + bottle.label().bath().word();
-    String age =
-        bottle
-            .label()
-            .mixedOn()
-            .or(bottle.label()::openedOn)
-            .map(day -> ChronoUnit.DAYS.between(day, today))
-            .map(
-                days ->
-                    (bottle.label().mixedOn().isPresent() ? ", mixed " : ", opened ")
-                        + (days == 0 ? "today" : days == 1 ? "yesterday" : days + " days ago"))
-            .orElse(", age not known");
+  private static String story(Bottle bottle, String age) {
     String note = bottle.label().note();
-    return kind + age + "." + (note.isEmpty() ? "" : " " + note);
+    return "A " + bottle.label().bath().word() + age + "." + (note.isEmpty() ? "" : " " + note);
+  }
+
+  private static String age(Bottle bottle, LocalDate today) {
+    return bottle
+        .label()
+        .mixedOn()
+        .or(bottle.label()::openedOn)
+        .map(day -> ChronoUnit.DAYS.between(day, today))
+        .map(
+            days ->
+                (bottle.label().mixedOn().isPresent() ? ", mixed " : ", opened ")
+                    + (days == 0 ? "today" : days == 1 ? "yesterday" : days + " days ago"))
+        .orElse(", age not known");
   }
 }

@@ -3,6 +3,7 @@ package org.wetside.web.shelf;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.wetside.app.shelf.LedgerPage;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.quantity.Units;
@@ -25,6 +26,9 @@ import org.wetside.web.page.Sheet;
  * @param book its lines, newest first
  * @param older what earlier lines are asked for by; empty when there are none
  * @param fixers the pair of fixers it is one of, and what comes next; may be empty
+ * @param fixing how long to fix next; empty without a clearing time, and for what does not fix
+ * @param at the temperature asked for, as it was typed
+ * @param cared whether it is replenished or has times by roll number
  * @param form what was typed into one of its acts
  */
 public record BottlePage(
@@ -37,12 +41,20 @@ public record BottlePage(
     List<Line> book,
     String older,
     String fixers,
+    Optional<FixingView> fixing,
+    FilledForm at,
+    boolean cared,
     FilledForm form) {
 
   /** Whether it is a fixer, whose clearing times are compared. */
   public boolean fixes() {
     return bottle.bath().equals(BathKind.FIXER.word())
         || bottle.bath().equals(BathKind.BLEACH_FIX.word());
+  }
+
+  /** Whether a test done elsewhere was typed and refused, so that its fields stand open. */
+  public boolean elsewhereOpen() {
+    return form.isRefused() && form.values().containsKey("test");
   }
 
   /** Whether a clip is the one that later ones are compared with. */

@@ -1,6 +1,7 @@
 package org.wetside.web.shelf;
 
 import java.util.List;
+import java.util.Locale;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
 
@@ -34,6 +35,11 @@ public record RecallPage(Sheet sheet, List<Line> rolls, FilledForm form) {
     /** Its number, or that it has none. */
     public String name() {
       return number.isEmpty() ? "A roll the old book did not name" : number;
+    }
+
+    /** Where the negatives are, with the word for it where the user left that out. */
+    public String sleeveWords() {
+      return sleeve.toLowerCase(Locale.ROOT).startsWith("sleeve") ? sleeve : "sleeve " + sleeve;
     }
   }
 }

@@ -11,12 +11,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.wetside.app.Wetside;
 import org.wetside.app.shelf.JudgedBottle;
 import org.wetside.app.shelf.LedgerPage;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Temperature;
 import org.wetside.core.shelf.Bottle;
+import org.wetside.core.shelf.FixingTime;
 import org.wetside.reference.Caution;
 import org.wetside.reference.Cautions;
 import org.wetside.reference.Disposal;
@@ -47,7 +50,7 @@ public final class ShelfRoutes implements Routes {
     routes.get("/shelf", this::board);
     routes.get("/shelf/new", ctx -> showNew(ctx, FilledForm.of(Map.of("use", "back"))));
     routes.post("/shelf/new", this::add);
-    routes.get("/shelf/{letter}", ctx -> showBottle(ctx, found(ctx), FilledForm.empty()));
+    routes.get("/shelf/{letter}", this::bottle);
     routes.post("/shelf/{letter}/{act}", this::act);
   }
 
@@ -88,10 +91,24 @@ public final class ShelfRoutes implements Routes {
     BottleAct act = BottleAct.of(ctx.pathParam("act")).orElseThrow(NotFoundResponse::new);
     String said = act.perform(wetside.changeBottle(), letter, reader, today());
     if (!reader.isGood()) {
-      showBottle(ctx, bottle, reader.form());
+      showBottle(ctx, bottle, reader.form(), FilledForm.empty());
     } else {
       pages.goSaying(ctx, act == BottleAct.DISCARD ? "/shelf" : "/shelf/" + letter, said);
     }
+  }
+
+  private void bottle(Context ctx) {
+    FilledForm typed =
+        FilledForm.of(Map.of("at", Objects.requireNonNullElse(ctx.queryParam("at"), "")));
+    FieldReader reader = new FieldReader(typed, Pages.units(ctx));
+    Temperature at = reader.maybeTemperature("at").orElse(FixingTime.USUAL);
+    JudgedBottle judged = found(ctx);
+    try {
+      judged = found(ctx, at);
+    } catch (BadValueException refused) {
+      reader.refuse("at", refused);
+    }
+    showBottle(ctx, judged, FilledForm.empty(), reader.form());
   }
 
   private void showNew(Context ctx, FilledForm form) {
@@ -103,7 +120,7 @@ public final class ShelfRoutes implements Routes {
     }
   }
 
-  private void showBottle(Context ctx, JudgedBottle judged, FilledForm form) {
+  private void showBottle(Context ctx, JudgedBottle judged, FilledForm form, FilledForm at) {
     Bottle bottle = judged.bottle();
     String contents = bottle.label().contents();
     List<BottlePage.Line> book = new ArrayList<>();
@@ -125,8 +142,11 @@ public final class ShelfRoutes implements Routes {
             book,
             part.older().map(Object::toString).orElse(""),
             fixers(bottle.label().letter()),
+            FixingView.of(judged, Pages.units(ctx)),
+            at,
+            CareRoutes.concerns(bottle),
             form);
-    if (form.isRefused()) {
+    if (form.isRefused() || at.isRefused()) {
       pages.showRefused(ctx, "shelf/bottle.jte", page);
     } else {
       pages.show(ctx, "shelf/bottle.jte", page);
@@ -160,10 +180,14 @@ public final class ShelfRoutes implements Routes {
   }
 
   private JudgedBottle found(Context ctx) {
+    return found(ctx, FixingTime.USUAL);
+  }
+
+  private JudgedBottle found(Context ctx, Temperature fixedAt) {
     String letter = ctx.pathParam("letter");
     return wetside
         .judgeBottles()
-        .find(letter)
+        .find(letter, fixedAt)
         .orElseThrow(() -> new NotFoundResponse("No bottle " + letter + " ever stood here."));
   }
 

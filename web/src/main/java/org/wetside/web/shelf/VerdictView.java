@@ -32,6 +32,17 @@ public record VerdictView(String verdict, List<ReasonView> reasons) {
     }
   }
 
+  /** The gravest reason as a sentence begins. */
+  public String firstWords() {
+    String words = reasons.get(0).words();
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  /** Whether the gravest reason is its age, so that it need not be said twice. */
+  boolean saysAge() {
+    return reasons.get(0).about().equals(Reason.Ground.AGE.word());
+  }
+
   /** The view of a verdict. */
   static VerdictView of(Verdict verdict) {
     return new VerdictView(

@@ -24,7 +24,8 @@ import org.wetside.core.shelf.TestSeen;
  * @param clearingSeconds the last clearing time, or null
  * @param clearingRatio the last over the fresh one, or null when they cannot be compared
  * @param notComparable why they cannot; empty when they can or none was taken
- * @param fixSeconds how long to fix next at 20 °C, or null
+ * @param fixSeconds how long to fix next, or null
+ * @param fixAtC the temperature that is for: 20 when nothing else was asked; null with it
  * @param fixTimes how many times the clearing time that is, or null
  */
 public record WorkView(
@@ -40,6 +41,7 @@ public record WorkView(
     @Nullable Double clearingRatio,
     List<String> notComparable,
     @Nullable Long fixSeconds,
+    @Nullable Double fixAtC,
     @Nullable Double fixTimes) {
   /**
    * What it can still do of one film.
@@ -67,6 +69,7 @@ public record WorkView(
         compared instanceof ClearingComparison.Compared one ? (Double) one.ratio() : null,
         compared instanceof ClearingComparison.NotComparable not ? not.why() : List.of(),
         judged.fixing().map(fix -> fix.time().toSeconds()).orElse(null),
+        judged.fixing().map(fix -> fix.at().celsius()).orElse(null),
         judged.fixing().map(fix -> fix.times()).orElse(null));
   }
 

@@ -1,0 +1,45 @@
+package org.wetside.web.shelf;
+
+import java.util.List;
+import java.util.Map;
+import org.wetside.web.page.FilledForm;
+import org.wetside.web.page.Sheet;
+
+/**
+ * Model of the page of fixers that are used two after each other.
+ *
+ * @param sheet the sheet
+ * @param pairs those in use
+ * @param free fixers that are in no pair, by letter, with what they are
+ * @param fresh those of them that no film has gone through
+ * @param form what was typed
+ */
+public record FixersPage(
+    Sheet sheet,
+    List<Pair> pairs,
+    Map<String, String> free,
+    Map<String, String> fresh,
+    FilledForm form) {
+  /**
+   * A pair.
+   *
+   * @param first letter of the bottle that is used first
+   * @param second letter of the one used second
+   * @param verdict on the first
+   * @param spent whether the first is known to be spent
+   * @param movesDown whether the second becomes the first; otherwise both are discarded
+   * @param next what to do when the first is spent
+   */
+  public record Pair(
+      String first,
+      String second,
+      VerdictView verdict,
+      boolean spent,
+      boolean movesDown,
+      String next) {
+    /** Name of the field that says the fresh one. */
+    public String freshField() {
+      return "fresh-" + first;
+    }
+  }
+}
