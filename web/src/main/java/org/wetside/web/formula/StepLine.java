@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.formula.HowTo;
 import org.wetside.core.quantity.Temperature;
@@ -11,6 +12,7 @@ import org.wetside.core.quantity.TemperatureRange;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 import org.wetside.web.mixing.CautionView;
+import org.wetside.web.page.Known;
 
 /**
  * A step of mixing in the words of a page or a card.
@@ -53,9 +55,15 @@ public record StepLine(
             : water.text().startsWith("distilled") ? water.text() : "water",
         water.toMake() ? "up to " + amount : amount,
         false,
-        measure == null ? "" : "in the " + measure.name(),
+        measure == null ? "" : in(measure),
         more,
         water.cautions());
+  }
+
+  private static String in(MeasureView measure) {
+    return measure.fillings() > 1
+        ? measure.fillings() + " times the " + measure.name()
+        : "in the " + measure.name();
   }
 
   private static StepLine ingredient(IngredientView one, Units units) {
@@ -71,9 +79,9 @@ public record StepLine(
       more.add(
           String.join("; ", into)
               + " ("
-              + one.dissolvingStanding()
-              + ", "
-              + one.dissolvingSource()
+              + Known.words(
+                  Objects.requireNonNullElse(one.dissolvingStanding(), ""),
+                  Objects.requireNonNullElse(one.dissolvingSource(), ""))
               + ")");
     }
     if (!one.note().isEmpty()) {

@@ -29,7 +29,7 @@ public record WastePage(
 
   /** How many jugs. */
   public String count() {
-    return Count.of(waste.jugs().size(), "jug", "jugs");
+    return Count.inside(waste.jugs().size(), "jug");
   }
 
   /** Everything in them together. */

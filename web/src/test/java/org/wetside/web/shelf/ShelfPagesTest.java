@@ -50,7 +50,7 @@ class ShelfPagesTest {
     put();
 
     assertThat(server.get("/shelf").body())
-        .contains("One bottle stands here", "D-76, stock", "mixed 4 days ago", "800 of 1000 mL");
+        .contains("One bottle stands here", "D-76, stock", "Mixed 4 days ago", "800 of 1000 mL");
     assertThat(server.get("/shelf/D").body()).contains("Bottle <b>D</b> holds 800 mL of D-76");
   }
 
