@@ -3,11 +3,11 @@ package org.wetside.reference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.wetside.core.development.ContrastPoint;
 import org.wetside.core.development.ContrastSeries;
 import org.wetside.core.development.Vessel;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Temperature;
+import org.wetside.core.sensitometry.ContrastPoint;
 
 /** Contrast–time curves, one on each row. */
 final class ContrastRows {

@@ -21,6 +21,7 @@ final class Rules {
       List.of(
           List.of("quantity"),
           List.of("source"),
+          List.of("sensitometry"),
           List.of("chemistry", "safety", "development", "thermal"),
           List.of("bath"),
           List.of("shelf", "waste", "process"),

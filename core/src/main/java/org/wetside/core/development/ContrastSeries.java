@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Temperature;
+import org.wetside.core.sensitometry.ContrastCurve;
+import org.wetside.core.sensitometry.ContrastPoint;
 import org.wetside.core.source.Citation;
 import org.wetside.core.source.Standing;
 

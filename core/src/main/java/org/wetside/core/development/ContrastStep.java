@@ -5,6 +5,7 @@ import static org.wetside.core.development.StepRule.Name.INDEX_CONTRAST;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.wetside.core.sensitometry.ContrastCurve;
 
 /** Along a contrast–time curve of the film and developer: to a push, or to a stated contrast. */
 final class ContrastStep {

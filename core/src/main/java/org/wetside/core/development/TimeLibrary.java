@@ -92,7 +92,8 @@ public final class TimeLibrary {
         .toList();
   }
 
-  List<ContrastSeries> contrast() {
+  /** Contrast against time, every series on file. */
+  public List<ContrastSeries> contrast() {
     return contrast.get();
   }
 

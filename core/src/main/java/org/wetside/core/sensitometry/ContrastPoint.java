@@ -1,4 +1,4 @@
-package org.wetside.core.development;
+package org.wetside.core.sensitometry;
 
 import org.wetside.core.quantity.BadValueException;
 
