@@ -36,6 +36,8 @@ final class Commands {
           "temper",
           "wash",
           "drift",
+          "curve",
+          "contrast",
           "cues",
           "sheet",
           "label",
@@ -81,6 +83,8 @@ final class Commands {
       case "temper" -> new TemperCommand();
       case "wash" -> new WashCommand();
       case "drift" -> new DriftCommand();
+      case "curve" -> new CurveCommand();
+      case "contrast" -> new ContrastCommand();
       case "serve" -> new ServeCommand();
       case "version" -> new VersionCommand();
       default -> throw new IllegalArgumentException("no such command: " + name);

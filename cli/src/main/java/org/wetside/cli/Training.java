@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
@@ -16,6 +17,11 @@ import java.util.stream.Stream;
 public final class Training {
   /** Stands for a file with readings of a thermometer. */
   private static final String READINGS = "READINGS";
+
+  /** Stand for files with the steps of a curve and with contrast against time. */
+  private static final String STEPS = "STEPS";
+
+  private static final String SERIES = "SERIES";
 
   /** Command lines, words parted by bars; each is run as it stands, then as JSON, in one home. */
   static final List<String> SHORT =
@@ -29,6 +35,8 @@ public final class Training {
           "temper|--to|20C|--total|1L|--cold|15C|--hot|50C",
           "wash|--method|fills|--volume|500mL|--fills|6|--dwell|20s|--start|60g/L",
           "drift|--readings|" + READINGS + "|--room|15C",
+          "curve|" + STEPS + "|--base-fog|0.20",
+          "contrast|" + SERIES + "|--aim|0.58",
           "cues|small-tank|--development|9:00",
           "processes|--show|small-tank",
           "bottles",
@@ -92,15 +100,25 @@ public final class Training {
     run("version", "--no-such-option");
   }
 
-  /** Writes a file with readings of a thermometer. */
+  /** Writes files with readings of a thermometer, of a film and of a series, the first is named. */
   static Path readings(Path home) throws IOException {
+    StringBuilder steps = new StringBuilder("logH,density\n");
+    for (int i = 0; i < 15; i++) {
+      steps.append(String.format(Locale.ROOT, "%.2f,%.2f%n", -3.0 + 0.15 * i, 0.20 + 0.09 * i));
+    }
+    Files.writeString(home.resolve("steps.csv"), steps);
+    Files.writeString(home.resolve("series.csv"), "minutes,contrast\n6,0.50\n8,0.60\n11,0.70\n");
     return Files.writeString(
         home.resolve("readings.csv"), "elapsed,temp\n0:00,20.0C\n5:00,19.4C\n10:00,18.9C\n");
   }
 
   /** A line of {@link #SHORT}, ready to be run in this home. */
   static String[] words(String line, Path readings, Path home) {
-    return (line.replace(READINGS, readings.toString()) + "|--home|" + home).split("\\|", -1);
+    String named =
+        line.replace(READINGS, readings.toString())
+            .replace(STEPS, readings.resolveSibling("steps.csv").toString())
+            .replace(SERIES, readings.resolveSibling("series.csv").toString());
+    return (named + "|--home|" + home).split("\\|", -1);
   }
 
   private static void run(String... words) {

@@ -5,6 +5,7 @@ import org.wetside.app.Wetside;
 import org.wetside.web.bench.BenchRoutes;
 import org.wetside.web.bench.RunRinseRoutes;
 import org.wetside.web.bench.RunRoutes;
+import org.wetside.web.curves.CurveRoutes;
 import org.wetside.web.drawer.DrawerRoutes;
 import org.wetside.web.drawer.RollPageRoutes;
 import org.wetside.web.equipment.EquipmentRoutes;
@@ -99,6 +100,7 @@ final class Places {
         new VoiceRoutes(),
         new TrackRoutes(wetside),
         new MixingRoutes(wetside),
+        new CurveRoutes(),
         new TimesRoutes(wetside),
         new TimesPageRoutes(wetside, pages),
         new DrawerRoutes(wetside, pages),
