@@ -12,6 +12,7 @@ module org.wetside.core {
 
   exports org.wetside.core.chemistry;
   exports org.wetside.core.development;
+  exports org.wetside.core.learning;
   exports org.wetside.core.plan;
   exports org.wetside.core.quantity;
   exports org.wetside.core.source;

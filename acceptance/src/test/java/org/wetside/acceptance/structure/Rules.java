@@ -23,7 +23,7 @@ final class Rules {
           List.of("source"),
           List.of("sensitometry"),
           List.of("chemistry", "safety", "development", "thermal"),
-          List.of("bath"),
+          List.of("bath", "learning"),
           List.of("shelf", "waste", "process"),
           List.of("trial", "wash", "run"),
           List.of("hands"),
@@ -54,7 +54,8 @@ final class Rules {
                 "org.slf4j..",
                 "tools.jackson..")
             .because(
-                "the trade is computed from arguments alone, so that every number can be repeated"));
+                "the trade is computed from arguments alone, so that every number can be"
+                    + " repeated"));
     rules.put(
         "core starts no thread",
         noClasses()

@@ -38,7 +38,9 @@ public record BasisStep(
     /** To another contrast at the same index. */
     CONTRAST("contrast"),
     /** To another tank. */
-    VESSEL("tank");
+    VESSEL("tank"),
+    /** By the factor the user has learned and accepted. */
+    OWN_FACTOR("your own factor");
 
     private final String word;
 

@@ -45,8 +45,14 @@ record Route(
     return stops;
   }
 
+  /** Whether it is printed for just that; the user's own factor takes nothing from it. */
   boolean isPrinted() {
-    return steps.isEmpty();
+    return steps.stream().allMatch(step -> step.kind() == BasisStep.Kind.OWN_FACTOR);
+  }
+
+  /** Whether it holds at this user's bench: their factor is in it. */
+  boolean isLearned() {
+    return steps.stream().anyMatch(step -> step.kind() == BasisStep.Kind.OWN_FACTOR);
   }
 
   boolean uses(TimeSeries other) {

@@ -87,10 +87,13 @@ final class RouteFinder {
     TemperatureStep.Entrance entrance = temperatureStep.enter(series, celsius);
     List<StepFactor> steps = new ArrayList<>();
     entrance.step().ifPresent(steps::add);
-    return addDilution(series, steps)
+    boolean follows =
+        addDilution(series, steps)
             && addIndex(series, steps)
             && addVessel(series, steps)
-            && addContrast(series, steps)
+            && addContrast(series, steps);
+    addOwnFactor(series.entry(entrance.from()), steps);
+    return follows
         ? Optional.of(
             new Route(
                 series,
@@ -145,6 +148,16 @@ final class RouteFinder {
         Refusal.Gap.CONTRAST,
         "the source's own aim",
         String.valueOf(aim));
+  }
+
+  /** What the user measured is theirs already. */
+  private void addOwnFactor(TimeEntry entry, List<StepFactor> steps) {
+    if (entry.standing() != Standing.MEASURED) {
+      library
+          .factorOf(entry.filmCode(), entry.developer())
+          .map(StepFactor::own)
+          .ifPresent(steps::add);
+    }
   }
 
   private boolean add(

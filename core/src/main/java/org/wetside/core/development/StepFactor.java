@@ -54,6 +54,24 @@ record StepFactor(
         words);
   }
 
+  /** The factor that the user has accepted. */
+  static StepFactor own(OwnFactor factor) {
+    return new StepFactor(
+        BasisStep.Kind.OWN_FACTOR,
+        factor.lnFactor(),
+        factor.lnSd(),
+        Standing.COMPUTED,
+        Citation.of(OwnFactor.SOURCE),
+        0,
+        List.of(),
+        List.of(),
+        () ->
+            "learned from "
+                + factor.rolls()
+                + (factor.rolls() == 1 ? " roll" : " rolls")
+                + " of this film in this developer, as you accepted it");
+  }
+
   StepFactor guessed(double stops) {
     return new StepFactor(
         kind, lnFactor, lnSd, standing, citation, stops, used, printedTemperatures, words);

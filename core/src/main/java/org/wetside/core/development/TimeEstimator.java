@@ -88,6 +88,7 @@ public final class TimeEstimator {
     double film = library.rules().get(BENCH_FILM).lnSd();
     double thermometer = headline.slopePerK() * question.thermometerUncertainty().kelvins();
     double total = headline.lnSd();
-    return Math.sqrt(total * total + person * person + film * film + thermometer * thermometer);
+    double notLearned = headline.isLearned() ? 0 : person * person + film * film;
+    return Math.sqrt(total * total + notLearned + thermometer * thermometer);
   }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.wetside.core.quantity.TimeSpan;
@@ -16,6 +17,7 @@ public final class TimeLibrary {
   private final Supplier<List<ContrastSeries>> contrast;
   private final Supplier<List<IndexRule>> indexRules;
   private final StepRules rules;
+  private final List<OwnFactor> factors;
   private final Map<String, List<TimeSeries>> answerable = new ConcurrentHashMap<>();
   private final Map<String, List<TimeSeries>> allOfFilm = new ConcurrentHashMap<>();
   private final Map<String, List<TimeSeries>> allOfDeveloper = new ConcurrentHashMap<>();
@@ -40,17 +42,50 @@ public final class TimeLibrary {
       Supplier<List<ContrastSeries>> contrast,
       Supplier<List<IndexRule>> indexRules,
       StepRules rules) {
+    this(published, own, evidence, contrast, indexRules, rules, List.of());
+  }
+
+  private TimeLibrary(
+      EntryIndex published,
+      EntryIndex own,
+      Supplier<EntryIndex> evidence,
+      Supplier<List<ContrastSeries>> contrast,
+      Supplier<List<IndexRule>> indexRules,
+      StepRules rules,
+      List<OwnFactor> factors) {
     this.published = published;
     this.own = own;
     this.evidence = evidence;
     this.contrast = contrast;
     this.indexRules = indexRules;
     this.rules = rules;
+    this.factors = List.copyOf(factors);
   }
 
   /** The same library with these entries of the user's. */
   public TimeLibrary withOwn(EntryIndex entries) {
-    return new TimeLibrary(published, entries, evidence, contrast, indexRules, rules);
+    return new TimeLibrary(published, entries, evidence, contrast, indexRules, rules, factors);
+  }
+
+  /** The same library with these factors, which the user has accepted. */
+  public TimeLibrary withFactors(List<OwnFactor> accepted) {
+    return new TimeLibrary(published, own, evidence, contrast, indexRules, rules, accepted);
+  }
+
+  /** The series of contrast against time of one film in one developer. */
+  public List<ContrastSeries> contrastOf(String filmCode, String developer) {
+    return contrast.get().stream()
+        .filter(series -> series.filmCode().equals(filmCode))
+        .filter(series -> series.developer().equals(developer))
+        .toList();
+  }
+
+  /** The factor the user has accepted for one film in one developer. */
+  Optional<OwnFactor> factorOf(String filmCode, String developer) {
+    return factors.stream()
+        .filter(factor -> factor.filmCode().equals(filmCode))
+        .filter(factor -> factor.developer().equals(developer))
+        .findFirst();
   }
 
   /** Published entries that may be the start of an answer. */

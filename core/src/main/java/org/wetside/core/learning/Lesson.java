@@ -1,0 +1,34 @@
+package org.wetside.core.learning;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was learned of one film in one developer.
+ *
+ * @param of film and developer
+ * @param film the film as people call it
+ * @param time the factor; empty when no roll says anything of it
+ * @param index the own index; empty when no roll says anything of it
+ * @param rolls every judged roll of it with what it says, in the order of their development
+ */
+public record Lesson(
+    FilmInDeveloper of,
+    String film,
+    Optional<OwnTime> time,
+    Optional<OwnIndex> index,
+    List<Told> rolls) {
+  /**
+   * A judged roll and what it says.
+   *
+   * @param roll the roll
+   * @param time of the factor
+   * @param index of the exposure index
+   */
+  public record Told(Judgement roll, Reading time, Reading index) {}
+
+  /** Keeps an unmodifiable copy. */
+  public Lesson {
+    rolls = List.copyOf(rolls);
+  }
+}
