@@ -37,6 +37,7 @@ import org.wetside.app.keeping.DailyBackup;
 import org.wetside.app.keeping.Findings;
 import org.wetside.app.keeping.KeptBackups;
 import org.wetside.app.keeping.MakeBackup;
+import org.wetside.app.learning.Learning;
 import org.wetside.app.mixing.TemperLoad;
 import org.wetside.app.plan.CheckStock;
 import org.wetside.app.plan.KeepTonight;
@@ -325,6 +326,11 @@ public final class Wetside implements AutoCloseable {
   /** Takes one of the user's own times out of use. */
   public WithdrawTime withdrawTime() {
     return new WithdrawTime(this::database, clock);
+  }
+
+  /** Learns from negatives. */
+  public Learning learning() {
+    return new Learning(this::database, clock, readRecord());
   }
 
   /** The conductor of this home's runs; there is one. */

@@ -33,7 +33,8 @@ final class Schema {
           "V12__waste.sql",
           "V13__test.sql",
           "V14__marks.sql",
-          "V15__measures.sql");
+          "V15__measures.sql",
+          "V16__learning.sql");
 
   private Schema() {}
 

@@ -14,6 +14,10 @@ import org.wetside.app.home.Home;
 import org.wetside.app.plan.LoadWish;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.development.Vessel;
+import org.wetside.core.learning.ContrastWord;
+import org.wetside.core.learning.EdgePrint;
+import org.wetside.core.learning.Seen;
+import org.wetside.core.learning.ShadowWord;
 import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.ClosingItem;
 import org.wetside.core.plan.Load;
@@ -86,6 +90,8 @@ public final class FillDemo {
     clock.live(Duration.ofHours(1));
     file("TM-01", "sleeve 26-1");
     file("TM-02", "sleeve 26-2");
+    judge("TM-01", ShadowWord.GOOD, ContrastWord.RATHER_FLAT);
+    judge("TM-02", ShadowWord.WEAK, ContrastWord.RATHER_FLAT);
     clock.liveTo(evening(real, 5));
     long second = begin(load("Single", "stock", "TM-03"));
     clock.live(Duration.ofMinutes(3));
@@ -173,6 +179,21 @@ public final class FillDemo {
 
   private void file(String roll, String sleeve) {
     wetside.fileRoll().file(roll, sleeve);
+  }
+
+  private void judge(String roll, ShadowWord shadows, ContrastWord contrast) {
+    boolean unused =
+        wetside
+            .learning()
+            .judgeRoll()
+            .judge(
+                roll,
+                new Seen(
+                    EdgePrint.USUAL, Optional.of(shadows), Optional.of(contrast), Optional.empty()),
+                Optional.empty())
+            .time()
+            .says()
+            .isPresent();
   }
 
   private static Instant evening(Clock real, int daysAgo) {

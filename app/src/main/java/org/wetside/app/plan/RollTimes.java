@@ -58,7 +58,12 @@ public final class RollTimes {
     }
   }
 
-  private static TimeRequest request(Roll roll, Recipe recipe, Tank tank, List<Step> steps) {
+  /**
+   * The question that a roll asks.
+   *
+   * @param roll one whose index is known
+   */
+  public static TimeRequest request(Roll roll, Recipe recipe, Tank tank, List<Step> steps) {
     return new TimeRequest(
         roll.described().film(),
         recipe.developer(),

@@ -8,10 +8,13 @@ import org.wetside.core.development.DeveloperCatalogue;
 import org.wetside.core.development.EntryIndex;
 import org.wetside.core.development.Film;
 import org.wetside.core.development.FilmCatalogue;
+import org.wetside.core.development.OwnFactor;
 import org.wetside.core.development.TimeEntry;
 import org.wetside.core.development.TimeLibrary;
+import org.wetside.core.learning.AcceptedFactor;
 import org.wetside.reference.DevelopmentTimes;
 import org.wetside.store.Database;
+import org.wetside.store.OwnFactors;
 import org.wetside.store.OwnTimes;
 
 /** The published times with the user's own beside them, as they stand now. */
@@ -40,8 +43,27 @@ final class TimeShelf {
    */
   record Now(FilmCatalogue films, DeveloperCatalogue developers, TimeLibrary library) {}
 
+  /** With the factors that the user has accepted. */
   Now now() {
+    return database
+        .get()
+        .read(
+            session ->
+                with(
+                    new OwnTimes(session).inUse(),
+                    new OwnFactors(session).inUse().stream().map(AcceptedFactor::factor).toList()));
+  }
+
+  /** As if nothing had been learned. */
+  Now withoutFactors() {
     return with(database.get().read(session -> new OwnTimes(session).inUse()));
+  }
+
+  private static Now with(List<TimeEntry> own, List<OwnFactor> factors) {
+    Now plain = with(own);
+    return factors.isEmpty()
+        ? plain
+        : new Now(plain.films(), plain.developers(), plain.library().withFactors(factors));
   }
 
   static Now with(List<TimeEntry> own) {

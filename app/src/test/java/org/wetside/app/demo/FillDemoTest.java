@@ -37,6 +37,7 @@ class FillDemoTest {
       assertThat(wetside.keepTanks().all()).hasSize(2);
       assertThat(wetside.keepThermometers().all()).hasSize(2);
       assertThat(wetside.listTimes().inUse()).hasSize(1);
+      assertThat(wetside.learning().seeLearned().now().lessons().lessons()).hasSize(1);
       assertThat(wetside.listBottles().all())
           .extracting(bottle -> bottle.label().letter())
           .containsExactly("D", "F", "P", "S", "W");
