@@ -29,6 +29,8 @@ final class Commands {
           "processes",
           "time",
           "times",
+          "judge",
+          "learned",
           "mix",
           "formula",
           "formulas",
@@ -76,6 +78,8 @@ final class Commands {
       case "completion" -> new CompletionCommand();
       case "time" -> new TimeCommand();
       case "times" -> new TimesCommand();
+      case "judge" -> new JudgeCommand();
+      case "learned" -> new LearnedCommand();
       case "mix" -> new MixCommand();
       case "formula" -> new FormulaCommand();
       case "batches" -> new BatchesCommand();

@@ -67,7 +67,8 @@ final class TimeCommand extends HomeCommand<TimeView> {
             .readingAhead()
             .answer(
                 new TimeRequest(
-                    film, developer, dilution, ei, temp, vessel, format, agitation, aim, beyond)));
+                    film, developer, dilution, ei, temp, vessel, format, agitation, aim, beyond)),
+        wetside.learning().seeLearned()::now);
   }
 
   @Override
@@ -114,6 +115,9 @@ final class TimeCommand extends HomeCommand<TimeView> {
               + step.source()
               + (step.locator().isEmpty() ? "" : ", " + step.locator())
               + "]");
+    }
+    if (view.yours() != null) {
+      out.println("  " + view.yours());
     }
     for (String warning : view.warnings()) {
       out.println("  Note: " + warning);

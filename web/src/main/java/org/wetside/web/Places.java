@@ -19,6 +19,9 @@ import org.wetside.web.formula.BatchPages;
 import org.wetside.web.formula.FormulaApi;
 import org.wetside.web.formula.FormulaPages;
 import org.wetside.web.keeping.BackupRoutes;
+import org.wetside.web.learning.JudgeRoutes;
+import org.wetside.web.learning.LearningApi;
+import org.wetside.web.learning.LearningRoutes;
 import org.wetside.web.marks.MarksRoutes;
 import org.wetside.web.mixing.MixingRoutes;
 import org.wetside.web.mixing.TemperLoadRoutes;
@@ -106,6 +109,9 @@ final class Places {
         new DrawerRoutes(wetside, pages),
         new RollPageRoutes(wetside, pages),
         new RollsRoutes(wetside),
-        new NegativesRoutes(wetside, pages));
+        new NegativesRoutes(wetside, pages),
+        new JudgeRoutes(wetside, pages),
+        new LearningRoutes(wetside, pages),
+        new LearningApi(wetside));
   }
 }

@@ -68,6 +68,7 @@ class EveryPageTest {
         "/shelf/formulas/batches/1",
         "/bench/test/film",
         "/negatives",
+        "/curves/learning",
         "/equipment",
         "/equipment/waters",
         "/screens",

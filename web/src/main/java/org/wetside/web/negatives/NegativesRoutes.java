@@ -14,6 +14,7 @@ import org.wetside.core.plan.Roll;
 import org.wetside.core.plan.RollState;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.web.Routes;
+import org.wetside.web.learning.JudgePart;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.Place;
@@ -124,7 +125,8 @@ public final class NegativesRoutes implements Routes {
         FilmTestLine.of(wetside, roll.number(), Pages.units(ctx)),
         RunPart.all(record, Days.of(wetside.clock()), Pages.units(ctx)),
         file,
-        write);
+        write,
+        roll.state().isDeveloped() ? JudgePart.of(wetside.learning(), record) : null);
   }
 
   private RollRecord known(Context ctx) {

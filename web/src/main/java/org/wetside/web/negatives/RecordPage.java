@@ -1,6 +1,8 @@
 package org.wetside.web.negatives;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wetside.web.learning.JudgePart;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
 import org.wetside.web.rolls.FilmTestLine;
@@ -19,6 +21,7 @@ import org.wetside.web.rolls.RollRow;
  * @param runs what was done to it, the last first
  * @param file the form that files it
  * @param write the form of the note
+ * @param judge where its negatives are judged; null before there are any
  */
 public record RecordPage(
     Sheet sheet,
@@ -30,4 +33,5 @@ public record RecordPage(
     List<FilmTestLine> tests,
     List<RunPart> runs,
     FilledForm file,
-    FilledForm write) {}
+    FilledForm write,
+    @Nullable JudgePart judge) {}

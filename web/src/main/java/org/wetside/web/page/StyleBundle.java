@@ -24,6 +24,7 @@ final class StyleBundle {
           "rolls",
           "screens",
           "wash",
+          "learning",
           "tape",
           "bench",
           "bench-keys",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.learning.SeeLearned;
 import org.wetside.app.times.SourceTitles;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.development.BasisStep;
@@ -31,6 +32,8 @@ import org.wetside.core.source.Standing;
  * @param apart how far the first of them lies off; null when none
  * @param wide the drawing for a wide sheet
  * @param narrow the drawing for a phone
+ * @param yours what the user's own rolls say beside it; null when nothing was learned
+ * @param learned whether the user's own factor is in the time
  */
 public record AnswerPart(
     String time,
@@ -46,7 +49,9 @@ public record AnswerPart(
     List<OtherRow> disagreements,
     @Nullable String apart,
     BandsDrawing wide,
-    BandsDrawing narrow) {
+    BandsDrawing narrow,
+    @Nullable String yours,
+    boolean learned) {
   private static final int SHOWN_OTHERS = 3;
   private static final int WIDE = 840;
   private static final int NARROW = 358;
@@ -64,7 +69,7 @@ public record AnswerPart(
   /** Another way to the time. */
   public record OtherRow(String time, String text, String source, Standing standing, String band) {}
 
-  static AnswerPart of(TimeAnswer.Estimate estimate) {
+  static AnswerPart of(TimeAnswer.Estimate estimate, SeeLearned.Now learned) {
     Candidate headline = estimate.headline();
     List<StepRow> rows = new ArrayList<>();
     double factor = 1;
@@ -100,7 +105,13 @@ public record AnswerPart(
         estimate.disagreements().stream().map(AnswerPart::other).toList(),
         apart(estimate),
         BandsDrawing.of(shown(estimate), WIDE),
-        BandsDrawing.of(shown(estimate), NARROW));
+        BandsDrawing.of(shown(estimate), NARROW),
+        learned.beside(estimate.question()).map(AnswerPart::capital).orElse(null),
+        isLearned(headline));
+  }
+
+  private static boolean isLearned(Candidate headline) {
+    return headline.steps().stream().anyMatch(step -> step.kind() == BasisStep.Kind.OWN_FACTOR);
   }
 
   private static String from(TimeAnswer.Estimate estimate) {
@@ -108,6 +119,9 @@ public record AnswerPart(
     if (start.isOwn() && estimate.basis().size() == 1) {
       String source = start.citation().sourceId();
       return source.isEmpty() ? "as you typed it, without a source" : "as typed from " + source;
+    }
+    if (isLearned(estimate.headline())) {
+      return "by your own factor on what is printed";
     }
     String what =
         switch (estimate.standing()) {

@@ -1,7 +1,10 @@
 package org.wetside.web.times;
 
 import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.wetside.app.NoAnswerException;
+import org.wetside.app.learning.SeeLearned;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.development.Band;
 import org.wetside.core.development.TimeAnswer;
@@ -28,6 +31,8 @@ import org.wetside.core.quantity.TimeSpan;
  * @param warnings what one must know beside it
  * @param others other ways to it
  * @param disagreements those whose bands do not touch
+ * @param yours what your own rolls say beside it, in words, and whether that is in use; null when
+ *     nothing was learned
  */
 public record TimeView(
     String film,
@@ -46,13 +51,15 @@ public record TimeView(
     List<Double> benchBandSeconds,
     List<String> warnings,
     List<OtherView> others,
-    List<OtherView> disagreements) {
+    List<OtherView> disagreements,
+    @Nullable String yours) {
   /**
    * The view of an answer.
    *
+   * @param learned what was learned from negatives
    * @throws NoAnswerException when there is no honest time, with the reasons and what would help
    */
-  public static TimeView of(TimeAnswer answer) {
+  public static TimeView of(TimeAnswer answer, Supplier<SeeLearned.Now> learned) {
     if (answer instanceof TimeAnswer.NoHonestTime none) {
       throw new NoAnswerException(TimeWords.message(none));
     }
@@ -75,7 +82,8 @@ public record TimeView(
         seconds(estimate.benchBand()),
         estimate.warnings().stream().map(TimeWords::of).toList(),
         estimate.others().stream().map(OtherView::of).toList(),
-        estimate.disagreements().stream().map(OtherView::of).toList());
+        estimate.disagreements().stream().map(OtherView::of).toList(),
+        learned.get().beside(question).orElse(null));
   }
 
   static List<Double> seconds(Band band) {

@@ -59,7 +59,7 @@ public final class TimesPageRoutes implements Routes {
     try {
       TimeAnswer answer = wetside.askTime().answer(TimesRoutes.request(ctx));
       if (answer instanceof TimeAnswer.Estimate estimate) {
-        AnswerPart part = AnswerPart.of(estimate);
+        AnswerPart part = AnswerPart.of(estimate, wetside.learning().seeLearned().now());
         pages.show(ctx, TEMPLATE, page(ctx, "Develop " + part.time(), ask, part, null));
       } else {
         NoTimePart none = NoTimePart.of((TimeAnswer.NoHonestTime) answer, Pages.units(ctx));

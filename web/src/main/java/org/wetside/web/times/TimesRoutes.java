@@ -57,7 +57,8 @@ public final class TimesRoutes implements Routes {
   }
 
   private TimeView time(Context ctx) {
-    return TimeView.of(wetside.askTime().answer(request(ctx)));
+    return TimeView.of(
+        wetside.askTime().answer(request(ctx)), wetside.learning().seeLearned()::now);
   }
 
   static TimeRequest request(Context ctx) {

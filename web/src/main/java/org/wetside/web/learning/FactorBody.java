@@ -1,0 +1,11 @@
+package org.wetside.web.learning;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which factor to use.
+ *
+ * @param film name or code of the film
+ * @param developer name of the developer
+ */
+public record FactorBody(@Nullable String film, @Nullable String developer) {}
