@@ -5,6 +5,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,11 +23,15 @@ public final class Browsing implements AutoCloseable {
           Path.of("/usr/bin/chromium-browser"),
           Path.of("/usr/bin/google-chrome"));
 
+  /** What is only waited for may take long on a busy machine; what is timed, its test measures. */
+  private static final double PATIENCE_MILLIS = 20_000;
+
   private final Playwright playwright;
   private final Browser browser;
 
   /** Starts the browser. */
   public Browsing() {
+    PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
     playwright =
         Playwright.create(
             new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));

@@ -33,16 +33,26 @@ class BySightTest {
         window.acts = []; window.grounds = [];
         const act = document.getElementById('act-words'), sheet = document.getElementById('sheet');
         let words = '', printed = false;
-        setInterval(() => {
+        const look = () => {
           const now = performance.now();
           if (act.textContent !== words) { words = act.textContent; window.acts.push([now, words]); }
           const flash = sheet.classList.contains('flash');
           if (flash !== printed) { printed = flash; window.grounds.push([now, flash]); }
-        }, 20);
+        };
+        const eye = new MutationObserver(look);
+        eye.observe(sheet, { attributes: true, attributeFilter: ['class'] });
+        eye.observe(act, { childList: true, characterData: true, subtree: true });
+        look();
       }
       """;
 
   private static final Duration HAND = Duration.ofSeconds(4);
+
+  /** What one look and one press take, waiting included, on a machine that is not busy. */
+  private static final Duration LOOK = Duration.ofMillis(1_200);
+
+  /** Act and ground change together; a ground just changed waits its turn. */
+  private static final double SIGNAL_MILLIS = 1_700;
 
   @TempDir Path home;
 
@@ -63,22 +73,30 @@ class BySightTest {
       page.waitForTimeout(1_000);
       page.keyboard().press("Escape");
       page.evaluate(EYE);
-      workByEye(page);
-      judge(wetside.bench().look(1));
-      judgeSignals(page);
+      Duration stalled = workByEye(page);
+      judge(wetside.bench().look(1), stalled);
+      judgeSignals(page, stalled);
     }
   }
 
   /**
    * Looks ten times a second; knows nothing but the words of the act and what the last key says.
+   *
+   * @return by how much the slowest look was late because of the machine, not of the sheet
    */
-  private static void workByEye(Page page) {
+  private static Duration workByEye(Page page) {
     String done = "";
-    Instant giveUp = Instant.now().plusSeconds(120);
+    Duration stalled = Duration.ZERO;
+    Instant giveUp = Instant.now().plusSeconds(180);
+    long look = System.nanoTime();
     while (Instant.now().isBefore(giveUp)) {
+      long before = look;
+      look = System.nanoTime();
+      Duration late = Duration.ofNanos(look - before).minus(LOOK);
+      stalled = late.compareTo(stalled) > 0 ? late : stalled;
       String act = page.locator("#act-words").textContent().strip();
       if (act.startsWith("Hang")) {
-        return;
+        return stalled;
       }
       if (act.startsWith("Really")) {
         page.keyboard().press("y");
@@ -102,14 +120,14 @@ class BySightTest {
     return page.locator("#keys .next span").first().textContent();
   }
 
-  private static void judge(BenchSnapshot run) {
+  private static void judge(BenchSnapshot run, Duration stalled) {
     assertThat(run.state().phase()).isEqualTo(Phase.FINISHED);
     List<StepMarks> steps = run.state().steps();
     assertThat(steps.get(0).pour().filter(Mark::pressed)).isPresent();
     for (int i = 0; i < steps.size(); i++) {
       // A pour that was late moves what follows: each is judged from the one before it.
       Duration late = lateness(run, i).minus(i == 0 ? Duration.ZERO : lateness(run, i - 1));
-      assertThat(late.abs()).as("step " + i).isLessThan(HAND);
+      assertThat(late.abs()).as("step " + i).isLessThan(HAND.plus(stalled.multipliedBy(2)));
     }
     assertThat(
             steps.stream().skip(1).filter(marks -> marks.full().filter(Mark::pressed).isPresent()))
@@ -122,7 +140,8 @@ class BySightTest {
     return Duration.between(planned, run.moments().steps().get(step).begin());
   }
 
-  private static void judgeSignals(Page page) {
+  private static void judgeSignals(Page page, Duration stalled) {
+    double apart = SIGNAL_MILLIS + stalled.toMillis();
     // A question and the first pour come of a press: whoever pressed needs no signal.
     List<?> acts =
         (List<?>) page.evaluate("window.acts.filter(a => !/^(Really|Developer in)/.test(a[1]))");
@@ -153,8 +172,7 @@ class BySightTest {
     }
     for (Object act : acts) {
       double moment = at((List<?>) act);
-      assertThat(
-              flashes.stream().anyMatch(flash -> flash - moment > -1_700 && flash - moment < 1_700))
+      assertThat(flashes.stream().anyMatch(flash -> Math.abs(flash - moment) < apart))
           .as("a signal with the act %s", act)
           .isTrue();
     }
