@@ -22,8 +22,8 @@ import org.wetside.web.WebOptions;
 import org.wetside.web.WebServer;
 
 /**
- * Pages with something on them, which the walk through an empty home does not see: each as a
- * phone by day and as a laptop by night; and what a form looks like when it is refused.
+ * Pages with something on them, which the walk through an empty home does not see: each as a phone
+ * by day and as a laptop by night; and what a form looks like when it is refused.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FilledPagesTest {

@@ -4,13 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.wetside.core.development.ContrastCurve;
 import org.wetside.core.development.ContrastSeries;
 import org.wetside.core.development.TimeAnswer;
 import org.wetside.core.development.TimeEstimator;
 import org.wetside.core.development.TimeLibrary;
 import org.wetside.core.development.TimeQuestion;
 import org.wetside.core.quantity.TimeSpan;
+import org.wetside.core.sensitometry.ContrastCurve;
 
 /**
  * Finds what contrast the maker's time gives, and how fast contrast grows with time there: the
