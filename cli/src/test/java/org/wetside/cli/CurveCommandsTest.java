@@ -102,6 +102,7 @@ class CurveCommandsTest {
           letters            | -3.0,0.20;-2.5,0.3O;-2.0,0.50           | line 3: density "0.3O"
           comma, two numbers | -3.0,0.20;-2,5,0,30;-2.0,0.50           | line 3: line "-2,5,0,30" is refused: its decimal mark is a comma
           comma, quoted      | -3.0,0.20;"-2,5","0,30";-2.0,0.50       | decimal mark is a comma
+          comma, once        | -3.0,0.20;-2.5,0,30;-2.0,0.50           | decimal mark is a comma
           three cells        | -3.0,0.20;-2.5,0.30,1;-2.0,0.50         | two numbers parted by a comma
           too dense          | -3.0,0.20;-2.5,0.30;-2.0,35             | between −0.1 and 6
           """)

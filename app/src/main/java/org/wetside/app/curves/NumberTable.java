@@ -12,6 +12,7 @@ import org.wetside.core.quantity.BadValueException;
  */
 final class NumberTable {
   private static final String DIGITS_AROUND_COMMA = "[+-]?\\d+,\\d+";
+  private static final String NUMBER = "[+-]?(\\d+\\.?\\d*|\\.\\d+)";
 
   private final String first;
   private final String second;
@@ -31,7 +32,7 @@ final class NumberTable {
       throw new BadValueException(
           "first line of the table",
           lines.isEmpty() ? "nothing" : lines.get(0),
-          "it must be the header " + header);
+          "it must be the header " + header + ", parted by a comma; decimal marks are points");
     }
     List<String> wrong = new ArrayList<>();
     for (int i = 1; i < lines.size(); i++) {
@@ -58,27 +59,26 @@ final class NumberTable {
       taker.accept(cells[0].strip(), cells[1].strip());
       return;
     }
-    String minus = line.replace('\u2212', '-').replace("\"", "").replace(" ", "");
-    boolean commas =
-        minus.matches(DIGITS_AROUND_COMMA + "[;,]" + DIGITS_AROUND_COMMA)
-            || minus.matches(".*" + DIGITS_AROUND_COMMA + ";.*")
-            || minus.matches(".*;" + DIGITS_AROUND_COMMA + ".*");
     throw new BadValueException(
         "line",
         line,
-        commas
+        hasDecimalCommas(line)
             ? "its decimal mark is a comma: write a point, for example " + example
             : "write two numbers parted by a comma, for example " + example);
+  }
+
+  /** Whether more commas stand there than part two numbers, because one or both hold one. */
+  private static boolean hasDecimalCommas(String line) {
+    String bare = line.replace('\u2212', '-').replace("\"", "").replace(" ", "");
+    return bare.matches(DIGITS_AROUND_COMMA + "[;,]" + NUMBER)
+        || bare.matches(NUMBER + "[;,]" + DIGITS_AROUND_COMMA)
+        || bare.matches(DIGITS_AROUND_COMMA + "[;,]" + DIGITS_AROUND_COMMA);
   }
 
   /** A cell as a number. */
   static double number(String thing, String cell, String example) {
     String plain = cell.replace('\u2212', '-');
-    if (plain.matches(DIGITS_AROUND_COMMA)) {
-      throw new BadValueException(
-          thing, cell, "its decimal mark is a comma: write a point, for example " + example);
-    }
-    if (!plain.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)")) {
+    if (!plain.matches(NUMBER)) {
       throw new BadValueException(
           thing,
           cell.isEmpty() ? "nothing" : cell,

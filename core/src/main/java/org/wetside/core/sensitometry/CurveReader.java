@@ -23,6 +23,7 @@ final class CurveReader {
   private static final double MOST_ANGLE = 1.2;
   private static final double ANGLE_STEP = 0.05;
   private static final double ANGLE_TIGHT = 1e-11;
+  private static final int MOST_STEPS = 100;
   private static final int MEASURES = Measure.values().length;
 
   private CurveReader() {}
@@ -64,7 +65,7 @@ final class CurveReader {
       if (miss < 0) {
         below = angle;
       } else if (miss >= 0 && !Double.isNaN(below)) {
-        return Math.tan(bisect(curve, baseFog, below, angle));
+        return Math.tan(between(curve, baseFog, below, angle));
       }
       if (angle == end) {
         break;
@@ -82,17 +83,31 @@ final class CurveReader {
         - (FAR_RADIUS - NEAR_RADIUS) * Math.cos(angle);
   }
 
-  private static double bisect(MonotoneCubic curve, double baseFog, double from, double to) {
+  /** Regula falsi with the old end's miss halved (Illinois). */
+  private static double between(MonotoneCubic curve, double baseFog, double from, double to) {
     double low = from;
     double high = to;
-    while (high - low > ANGLE_TIGHT) {
-      double middle = (low + high) / 2;
-      if (radiusMiss(curve, baseFog, middle) < 0) {
+    double missLow = radiusMiss(curve, baseFog, low);
+    double missHigh = radiusMiss(curve, baseFog, high);
+    int lastSide = 0;
+    for (int i = 0; i < MOST_STEPS && high - low > ANGLE_TIGHT && missHigh > 0; i++) {
+      double middle = (low * missHigh - high * missLow) / (missHigh - missLow);
+      double miss = radiusMiss(curve, baseFog, middle);
+      if (Math.abs(miss) < ANGLE_TIGHT) {
+        return middle;
+      }
+      int side = miss < 0 ? -1 : 1;
+      if (side < 0) {
         low = middle;
+        missLow = miss;
+        missHigh = side == lastSide ? missHigh / 2 : missHigh;
       } else {
         high = middle;
+        missHigh = miss;
+        missLow = side == lastSide ? missLow / 2 : missLow;
       }
+      lastSide = side;
     }
-    return (low + high) / 2;
+    return high;
   }
 }

@@ -11,14 +11,11 @@ public final class SecondaryFit {
   private static final int MOST_EVALUATIONS = 400;
   private static final double USUAL_WIDTH = 0.15;
 
-  private final LeastSquares squares;
   private final double[] logH;
   private final double[] parameters;
   private final double residualSquares;
 
-  private SecondaryFit(
-      LeastSquares squares, double[] logH, double[] parameters, double residualSquares) {
-    this.squares = squares;
+  private SecondaryFit(double[] logH, double[] parameters, double residualSquares) {
     this.logH = logH;
     this.parameters = parameters;
     this.residualSquares = residualSquares;
@@ -42,7 +39,7 @@ public final class SecondaryFit {
     double bentVariance = variance(bent, logH.length, SoftplusModel.WITH_SHOULDER);
     LeastSquaresFit better = bentVariance < plainVariance ? bent : plain;
     return better.converged()
-        ? Optional.of(new SecondaryFit(squares, logH, better.parameters(), better.squares()))
+        ? Optional.of(new SecondaryFit(logH, better.parameters(), better.squares()))
         : Optional.empty();
   }
 
@@ -70,7 +67,7 @@ public final class SecondaryFit {
   public Optional<SecondaryFit> again(double[] density) {
     LeastSquaresFit fit =
         new NearbyFit(new SoftplusModel(), logH, parameters.length).from(parameters, density);
-    return found(new LeastSquares(new SoftplusModel(), logH, density), fit);
+    return found(fit);
   }
 
   /**
@@ -84,15 +81,14 @@ public final class SecondaryFit {
     LeastSquares other = new LeastSquares(new SoftplusModel(), logH, density);
     LeastSquaresFit plain = other.from(start(logH, density), TIGHT, MOST_EVALUATIONS);
     return found(
-        other,
         parameters.length == SoftplusModel.WITH_SHOULDER
             ? other.from(withShoulder(plain.parameters(), logH), TIGHT, MOST_EVALUATIONS)
             : plain);
   }
 
-  private Optional<SecondaryFit> found(LeastSquares other, LeastSquaresFit fit) {
+  private Optional<SecondaryFit> found(LeastSquaresFit fit) {
     return fit.converged()
-        ? Optional.of(new SecondaryFit(other, logH, fit.parameters(), fit.squares()))
+        ? Optional.of(new SecondaryFit(logH, fit.parameters(), fit.squares()))
         : Optional.empty();
   }
 

@@ -1,0 +1,70 @@
+package org.wetside.web.curves;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.wetside.web.OpenServer;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class CurveRoutesTest {
+  private OpenServer server;
+
+  @BeforeAll
+  void open(@TempDir Path home) {
+    server = new OpenServer(home, Clock.systemUTC());
+  }
+
+  @AfterAll
+  void close() {
+    server.close();
+  }
+
+  private HttpResponse<String> post(String address, String csv) {
+    return server.send(
+        HttpRequest.newBuilder(server.at(address))
+            .header("Content-Type", "text/csv")
+            .POST(HttpRequest.BodyPublishers.ofString(csv))
+            .build());
+  }
+
+  @Test
+  void readsACurve() {
+    HttpResponse<String> answer =
+        post(
+            "/api/curve?baseFog=0.20",
+            "logH,density\n-3.0,0.20\n-2.5,0.40\n-2.0,0.70\n-1.0,1.30\n");
+
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(answer.body()).contains("\"isoSpeed\":null", "\"steps\":4", "band not determinable");
+  }
+
+  @Test
+  void refusesReadingsThatFall() {
+    HttpResponse<String> answer =
+        post("/api/curve?baseFog=0.20", "logH,density\n-3.0,1.2\n-2.5,0.8\n-2.0,0.5\n");
+
+    assertThat(answer.statusCode()).isEqualTo(400);
+    assertThat(answer.body()).contains("\"exitCode\":2", "they fall");
+  }
+
+  /** Row CI09 (P-255, DV-S08). */
+  @Test
+  void readsATimeOrSaysThatTheSeriesEnds() {
+    String series = "minutes,contrast\n5,0.50\n7,0.60\n9,0.65\n11,0.70\n";
+    HttpResponse<String> answer = post("/api/contrast?aim=0.65", series);
+    HttpResponse<String> beyond = post("/api/contrast?aim=0.75", series);
+
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(answer.body()).contains("\"minutes\":9.0", "\"fitRefused\":null");
+    assertThat(beyond.statusCode()).isEqualTo(422);
+    assertThat(beyond.body()).contains("\"exitCode\":1", "beyond the series");
+  }
+}
