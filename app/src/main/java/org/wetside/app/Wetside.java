@@ -14,6 +14,7 @@ import org.wetside.app.bench.RinseRun;
 import org.wetside.app.bench.StartRun;
 import org.wetside.app.bench.ThreadAlarm;
 import org.wetside.app.care.CareForSteps;
+import org.wetside.app.density.Densitometry;
 import org.wetside.app.drawer.AddRolls;
 import org.wetside.app.drawer.ChangeRoll;
 import org.wetside.app.drawer.FileRoll;
@@ -286,6 +287,11 @@ public final class Wetside implements AutoCloseable {
   /** Brings the baths of a load to their temperatures. */
   public TemperLoad temperLoad() {
     return new TemperLoad(this::database, clock);
+  }
+
+  /** Instruments that read density, their tablets, and pictures to be measured. */
+  public Densitometry densitometry() {
+    return new Densitometry(home, this::database, clock);
   }
 
   /** Finds a development time to believe. */

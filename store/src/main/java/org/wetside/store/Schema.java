@@ -34,7 +34,8 @@ final class Schema {
           "V13__test.sql",
           "V14__marks.sql",
           "V15__measures.sql",
-          "V16__learning.sql");
+          "V16__learning.sql",
+          "V17__instruments.sql");
 
   private Schema() {}
 

@@ -22,7 +22,7 @@ final class Rules {
           List.of("quantity"),
           List.of("source"),
           List.of("sensitometry"),
-          List.of("chemistry", "safety", "development", "thermal"),
+          List.of("chemistry", "safety", "development", "thermal", "instrument"),
           List.of("bath", "learning"),
           List.of("shelf", "waste", "process"),
           List.of("trial", "wash", "run"),

@@ -52,6 +52,11 @@ public record Home(Path folder) {
     return folder.resolve("backups");
   }
 
+  /** Pictures that are measured, each a TIFF file of its own. */
+  public Path pictures() {
+    return folder.resolve("pictures");
+  }
+
   /** Whether everything in here is invented. */
   public boolean isDemo() {
     return Files.exists(folder.resolve(DEMO_MARK));
