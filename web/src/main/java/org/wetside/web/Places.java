@@ -6,6 +6,12 @@ import org.wetside.web.bench.BenchRoutes;
 import org.wetside.web.bench.RunRinseRoutes;
 import org.wetside.web.bench.RunRoutes;
 import org.wetside.web.curves.CurveRoutes;
+import org.wetside.web.density.DensityApi;
+import org.wetside.web.density.InstrumentPages;
+import org.wetside.web.density.PatchPages;
+import org.wetside.web.density.PictureApi;
+import org.wetside.web.density.PictureDesk;
+import org.wetside.web.density.TabletPages;
 import org.wetside.web.drawer.DrawerRoutes;
 import org.wetside.web.drawer.RollPageRoutes;
 import org.wetside.web.equipment.EquipmentRoutes;
@@ -106,6 +112,12 @@ final class Places {
         new CurveRoutes(),
         new TimesRoutes(wetside),
         new TimesPageRoutes(wetside, pages),
+        new InstrumentPages(wetside, pages),
+        new TabletPages(wetside, pages),
+        new PatchPages(wetside, pages),
+        new PictureDesk(wetside, pages),
+        new DensityApi(wetside),
+        new PictureApi(wetside),
         new DrawerRoutes(wetside, pages),
         new RollPageRoutes(wetside, pages),
         new RollsRoutes(wetside),

@@ -7,7 +7,9 @@ import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
@@ -19,11 +21,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wetside.acceptance.Browsing;
 import org.wetside.app.Wetside;
+import org.wetside.app.density.Calibrate;
+import org.wetside.app.density.Densitometry;
+import org.wetside.app.density.TabletLines;
 import org.wetside.app.formula.WeighOut;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.instrument.Calibration;
+import org.wetside.core.instrument.Instrument;
+import org.wetside.core.instrument.InstrumentKind;
+import org.wetside.core.instrument.StepTablet;
 import org.wetside.web.WebOptions;
 import org.wetside.web.WebServer;
 
@@ -67,6 +76,12 @@ class EveryPageTest {
         "/shelf/formulas/HT-2",
         "/shelf/formulas/batches/1",
         "/bench/test/film",
+        "/curves/instruments",
+        "/curves/instruments/flatbed",
+        "/curves/instruments/flatbed/calibrate",
+        "/curves/tablets",
+        "/curves/tablets/T12",
+        "/curves/patches",
         "/negatives",
         "/curves/learning",
         "/equipment",
@@ -95,6 +110,7 @@ class EveryPageTest {
         .begin(
             new WeighOut.Question(
                 "F-24", Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
+    instrument();
     server = WebServer.start(wetside, WebOptions.onPort(0));
     browsing = new Browsing();
   }
@@ -102,6 +118,31 @@ class EveryPageTest {
   private void bottle(String letter, String contents, BathKind bath) {
     Volume full = Volume.ofLitres(1);
     wetside.addBottle().add(BottleLabel.of(letter, contents, BottleRole.WORKING, bath, full), full);
+  }
+
+  /** A scanner with two calibrations; its pixels follow 60000 · 10^−D. */
+  private void instrument() {
+    StringBuilder tablet = new StringBuilder();
+    StringBuilder seen = new StringBuilder();
+    for (int step = 1; step <= 12; step++) {
+      double density = 0.15 * step;
+      tablet.append(String.format(Locale.ROOT, "%d,%.2f%n", step, density));
+      seen.append(step).append(',').append(60000 * Math.pow(10, -density)).append('\n');
+    }
+    Densitometry here = wetside.densitometry();
+    here.keepTablets().put(new StepTablet("T12", "sheet", TabletLines.parse(tablet.toString())));
+    here.keepInstruments().add(new Instrument("flatbed", InstrumentKind.SCANNER, "gamma 1.0"));
+    for (int day : new int[] {3, 10}) {
+      here.calibrate()
+          .by(
+              new Calibrate.Wish(
+                  "flatbed",
+                  "T12",
+                  LocalDate.of(2026, 1, day),
+                  Calibration.Method.FORMULA,
+                  seen.toString(),
+                  ""));
+    }
   }
 
   @AfterAll

@@ -12,6 +12,8 @@ public enum Place {
   SHELF("/shelf", "Shelf"),
   /** Development times. */
   TIMES("/times", "Times"),
+  /** Measured film and development. */
+  CURVES("/curves", "Curves"),
   /** Filed rolls. */
   NEGATIVES("/negatives", "Negatives"),
   /** Tanks, reels, thermometers. */

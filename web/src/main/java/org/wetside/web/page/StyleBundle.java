@@ -25,6 +25,7 @@ final class StyleBundle {
           "screens",
           "wash",
           "learning",
+          "density",
           "tape",
           "bench",
           "bench-keys",
