@@ -25,6 +25,10 @@ final class Commands {
           "thermometers",
           "waters",
           "measures",
+          "instruments",
+          "tablets",
+          "calibrate",
+          "patches",
           "screens",
           "processes",
           "time",
@@ -74,6 +78,10 @@ final class Commands {
       case "tanks" -> new TanksCommand();
       case "waters" -> new WatersCommand();
       case "measures" -> new MeasuresCommand();
+      case "instruments" -> new InstrumentsCommand();
+      case "tablets" -> new TabletsCommand();
+      case "calibrate" -> new CalibrateCommand();
+      case "patches" -> new PatchesCommand();
       case "thermometers" -> new ThermometersCommand();
       case "completion" -> new CompletionCommand();
       case "time" -> new TimeCommand();
