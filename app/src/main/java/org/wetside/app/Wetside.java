@@ -72,12 +72,8 @@ import org.wetside.app.times.ImportTimes;
 import org.wetside.app.times.ListTimes;
 import org.wetside.app.times.TypeLeaflet;
 import org.wetside.app.times.WithdrawTime;
-import org.wetside.app.trial.FindTests;
-import org.wetside.app.trial.JudgeTest;
-import org.wetside.app.trial.StartTest;
-import org.wetside.app.waste.HandIn;
-import org.wetside.app.waste.KeepJugs;
-import org.wetside.app.waste.PourWaste;
+import org.wetside.app.trial.BathTests;
+import org.wetside.app.waste.WasteBook;
 import org.wetside.core.chemistry.OwnFormula;
 import org.wetside.store.Database;
 import org.wetside.store.OwnFormulas;
@@ -189,34 +185,14 @@ public final class Wetside implements AutoCloseable {
     return new ChangeBottle(database(), clock);
   }
 
-  /** Starts the clock of a test. */
-  public StartTest startTest() {
-    return new StartTest(database(), clock);
+  /** Timed tests of baths and of washed film. */
+  public BathTests bathTests() {
+    return new BathTests(this::database, clock);
   }
 
-  /** Judges tests. */
-  public JudgeTest judgeTest() {
-    return new JudgeTest(database(), clock);
-  }
-
-  /** Tests that run, and those that are over. */
-  public FindTests findTests() {
-    return new FindTests(database());
-  }
-
-  /** The jugs for waste. */
-  public KeepJugs keepJugs() {
-    return new KeepJugs(this::database, clock);
-  }
-
-  /** Pours used chemistry into a jug. */
-  public PourWaste pourWaste() {
-    return new PourWaste(this::database, clock);
-  }
-
-  /** Hands a jug in. */
-  public HandIn handIn() {
-    return new HandIn(this::database, clock);
+  /** The book of waste. */
+  public WasteBook wasteBook() {
+    return new WasteBook(this::database, clock);
   }
 
   /** Whether to use each bottle, why, and what it can still do. */

@@ -31,8 +31,7 @@ public class CurveBenchmark {
   @Param({"0.003", "0.01"})
   public double sd = 0.003;
 
-  private static final SoftplusShape FILM =
-      new SoftplusShape(0.25, 0.70, -2.50, 0.12, -0.30, 0.25);
+  private static final SoftplusShape FILM = new SoftplusShape(0.25, 0.70, -2.50, 0.12, -0.30, 0.25);
   private static final SpeedScale SCALE = new SpeedScale(List.of());
   private static final int RESAMPLES = 1000;
   private static final int STEPS = 21;

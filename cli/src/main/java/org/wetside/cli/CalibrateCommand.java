@@ -63,10 +63,7 @@ final class CalibrateCommand extends HomeCommand<InstrumentView> {
 
   @Override
   InstrumentView answerHere(Wetside wetside) {
-    wetside
-        .densitometry()
-        .calibrate()
-        .by(body().of(instrument, Today.of(HomeCommand.CLOCK)));
+    wetside.densitometry().calibrate().by(body().of(instrument, Today.of(HomeCommand.CLOCK)));
     return InstrumentView.of(
         wetside.densitometry().keepInstruments().find(instrument).orElseThrow());
   }

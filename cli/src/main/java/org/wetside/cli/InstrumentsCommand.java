@@ -100,9 +100,7 @@ final class InstrumentsCommand extends HomeCommand<InstrumentsView> {
   Optional<InstrumentsView> answerThere(ServerCall server) {
     return name == null || remove
         ? server.ask(request(), InstrumentsView.class)
-        : server
-            .ask(request(), InstrumentView.class)
-            .map(one -> new InstrumentsView(List.of(one)));
+        : server.ask(request(), InstrumentView.class).map(one -> new InstrumentsView(List.of(one)));
   }
 
   @Override

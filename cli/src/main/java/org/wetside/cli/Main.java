@@ -76,10 +76,11 @@ public final class Main {
 
   private int wrongUsage(ParameterException thrown, String[] arguments) {
     String command = thrown.getCommandLine().getCommandSpec().qualifiedName();
-    Throwable cause = thrown.getCause();
-    // a number that is none is refused by the parser, in whose words the option stands
-    boolean ours = cause instanceof BadValueException;
-    err.println(ours ? Failure.of(cause).message() : thrown.getMessage());
+    // A number that is none is refused by the parser, in whose words the option stands.
+    err.println(
+        thrown.getCause() instanceof BadValueException ours
+            ? Failure.of(ours).message()
+            : thrown.getMessage());
     err.println("Usage: " + command + " --help");
     return ExitCode.WRONG_INPUT;
   }

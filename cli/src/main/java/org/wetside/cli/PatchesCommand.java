@@ -63,16 +63,13 @@ final class PatchesCommand extends HomeCommand<PatchesView> {
   @Override
   PatchesView answerHere(Wetside wetside) {
     String name = String.valueOf(instrument);
-    return view(
-        DensitiesView.of(name, asking().by(wetside.densitometry().convertPatches(), name)));
+    return view(DensitiesView.of(name, asking().by(wetside.densitometry().convertPatches(), name)));
   }
 
   @Override
   ServerRequest request() {
     return ServerRequest.post(
-        "/api/instruments/"
-            + ServerRequest.inPath(String.valueOf(instrument))
-            + "/densities",
+        "/api/instruments/" + ServerRequest.inPath(String.valueOf(instrument)) + "/densities",
         "application/json",
         JsonText.of(asking()));
   }
@@ -134,7 +131,11 @@ final class PatchesCommand extends HomeCommand<PatchesView> {
   @Override
   void print(PatchesView view, PrintWriter out) {
     DensitiesView densities = view.densities();
-    out.println("patch  " + view.channel() + " mean  sd  pixels  cut off" + (densities == null ? "" : "  density  net"));
+    out.println(
+        "patch  "
+            + view.channel()
+            + " mean  sd  pixels  cut off"
+            + (densities == null ? "" : "  density  net"));
     for (int i = 0; i < view.patches().size(); i++) {
       PatchesView.PatchView one = view.patches().get(i);
       out.println(

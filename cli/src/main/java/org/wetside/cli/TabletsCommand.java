@@ -60,9 +60,7 @@ final class TabletsCommand extends HomeCommand<TabletsView> {
 
   private StepTablet said(Path file) {
     return new StepTablet(
-        String.valueOf(name),
-        origin == null ? "" : origin,
-        TabletLines.parse(Picture.text(file)));
+        String.valueOf(name), origin == null ? "" : origin, TabletLines.parse(Picture.text(file)));
   }
 
   @Override

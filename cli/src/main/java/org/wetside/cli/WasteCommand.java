@@ -105,18 +105,18 @@ final class WasteCommand extends HomeCommand<WasteView> {
     check();
     file = paper.file();
     if (jug == null) {
-      return WasteView.of(wetside.keepJugs());
+      return WasteView.of(wetside.wasteBook().keepJugs());
     }
     if (add != null) {
-      wetside.keepJugs().add(jugBody().described());
+      wetside.wasteBook().keepJugs().add(jugBody().described());
     } else if (pour != null || bottle != null) {
-      pouring().to(wetside.pourWaste(), jug);
+      pouring().to(wetside.wasteBook().pourWaste(), jug);
     } else if (handIn != null) {
-      handing().to(wetside.handIn(), jug);
+      handing().to(wetside.wasteBook().handIn(), jug);
     } else if (takeBack != null) {
-      takingBack().to(wetside.pourWaste(), jug);
+      takingBack().to(wetside.wasteBook().pourWaste(), jug);
     }
-    return WasteView.one(wetside.keepJugs().of(jug), wetside.keepJugs());
+    return WasteView.one(wetside.wasteBook().keepJugs().of(jug), wetside.wasteBook().keepJugs());
   }
 
   @Override

@@ -53,7 +53,9 @@ class PatchesCommandTest {
     for (int x = 0; x < 240; x++) {
       int value = (int) Math.round(60000 * Math.pow(10, -density(x / 20 + 1)));
       for (int y = 0; y < 60; y++) {
-        image.getRaster().setSample(x, y, 0, type == BufferedImage.TYPE_BYTE_GRAY ? value >> 8 : value);
+        image
+            .getRaster()
+            .setSample(x, y, 0, type == BufferedImage.TYPE_BYTE_GRAY ? value >> 8 : value);
       }
     }
     ImageIO.write(image, format, folder.resolve(name).toFile());
@@ -61,8 +63,9 @@ class PatchesCommandTest {
 
   private Typed type(String home, String command) {
     List<String> all = new ArrayList<>(List.of("--home", folder.resolve(home).toString()));
-    for (String word : command.split(" ")) {
-      all.add(word.endsWith(".tif") || word.endsWith(".csv") ? folder.resolve(word).toString() : word);
+    for (String word : command.split(" ", -1)) {
+      all.add(
+          word.endsWith(".tif") || word.endsWith(".csv") ? folder.resolve(word).toString() : word);
     }
     return Typed.of(all.toArray(String[]::new));
   }

@@ -32,8 +32,8 @@ class EveryCheckRowTest {
   @MethodSource("rows")
   void theProgramComesToTheFiguresOfTheRow(ReferenceRow row) {
     List<String> printed = figures(row.text("expected"));
-    List<Double> worked = WORKED.get(row.text("id"));
-    assertThat(worked).as("%s is worked", row).isNotNull().hasSameSizeAs(printed);
+    List<Double> worked = worked(row.text("id"));
+    assertThat(worked).as("%s is worked", row).hasSameSizeAs(printed);
     for (int i = 0; i < printed.size(); i++) {
       assertThat(worked.get(i))
           .as("%s, figure %d", row, i + 1)
@@ -76,7 +76,6 @@ class EveryCheckRowTest {
   @Test
   void theReversedLyeIsNotTakenAsPrinted() {
     assertThat(one("CK07")).isLessThan(7.2);
-    assertThat(10 * 1.40).as("what the printed row would give").isEqualTo(14.0);
   }
 
   /** Row CK11 (CH-S09): printed as 9.0 of acid and 23 of water in 32 fl oz. */
@@ -90,10 +89,8 @@ class EveryCheckRowTest {
   @Test
   void temperingIsNotTheRuleOfEqualVolumes() {
     double hot = 1000.0 * (20 - 15) / (50 - 15);
-    assertThat(hot).isCloseTo(142.86, within(0.005));
-    assertThat(WORKED.get("CK16").get(0) - hot).isGreaterThan(1.4);
+    assertThat(one("CK16") - hot).isGreaterThan(1.4);
     double byVolume = (500 * 20.0 - 125 * 16) / 375;
-    assertThat(byVolume).isCloseTo(21.333, within(0.0005));
     assertThat(one("CK18") - byVolume).isBetween(0.001, 0.003);
     assertThat(one("CK19") - (500 * 20.0 - 250 * 26) / 250).isBetween(0.01, 0.02);
   }
@@ -101,9 +98,9 @@ class EveryCheckRowTest {
   /** Row CK26 (CH-S30): one fill is v/(v+V) = 10/510; 10/500 is a rounder figure, not ours. */
   @Test
   void oneFillThinsByCarryOverAndFillTogether() {
-    assertThat(WORKED.get("CK26").get(0)).isCloseTo(10.0 / 510, within(1e-9));
-    assertThat(WORKED.get("CK26").get(1)).isCloseTo(Math.pow(10.0 / 510, 2), within(1e-9));
-    assertThat(WORKED.get("CK26").get(0)).isLessThan(10.0 / 500);
+    assertThat(one("CK26")).isCloseTo(10.0 / 510, within(1e-9));
+    assertThat(worked("CK26").get(1)).isCloseTo(Math.pow(10.0 / 510, 2), within(1e-9));
+    assertThat(one("CK26")).isLessThan(10.0 / 500);
   }
 
   /** Row CK40: CH-S11 prints 50.7 °C for 125 °F, 1 K too little; no step carries that figure. */
@@ -115,6 +112,10 @@ class EveryCheckRowTest {
   }
 
   private static double one(String row) {
-    return WORKED.get(row).get(0);
+    return worked(row).get(0);
+  }
+
+  private static List<Double> worked(String row) {
+    return WORKED.getOrDefault(row, List.of());
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
@@ -66,7 +67,7 @@ class SyntheticCurvesTest {
   @ParameterizedTest
   @MethodSource("answers")
   void fromTheFormulaToSixDigits(ReferenceRow answer) {
-    DoubleUnaryOperator formula = FORMULAS.get(answer.text("curve"));
+    DoubleUnaryOperator formula = Objects.requireNonNull(FORMULAS.get(answer.text("curve")));
     List<StepReading> readings = new ArrayList<>();
     for (int i = 0; i <= 550; i++) {
       double logH = -4.5 + i / 100.0;
@@ -114,7 +115,7 @@ class SyntheticCurvesTest {
   }
 
   private static List<StepReading> steps(ReferenceRow answer, double parts) {
-    String column = COLUMNS.get(answer.text("curve"));
+    String column = Objects.requireNonNull(COLUMNS.get(answer.text("curve")));
     return ReferenceTable.open("checks/synthetic_curves").rows().stream()
         .map(
             row ->

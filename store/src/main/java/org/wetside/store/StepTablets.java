@@ -61,8 +61,7 @@ public final class StepTablets {
         row.text("origin"),
         session.list(
             "SELECT * FROM tablet_step WHERE tablet_id = ? ORDER BY position",
-            step ->
-                new TabletStep(step.text("label"), OpticalDensity.of(step.number("density"))),
+            step -> new TabletStep(step.text("label"), OpticalDensity.of(step.number("density"))),
             row.whole("id")));
   }
 }

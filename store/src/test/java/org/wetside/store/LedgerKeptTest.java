@@ -102,11 +102,12 @@ class LedgerKeptTest {
 
   private void mark(BottleMark mark, int run) {
     String number = Integer.toString(run);
-    database.change(s -> new Bottles(s).mark("F", mark, "a mishap", number, NOW, NOW));
+    database.change(s -> new BottlesInRun(s).mark("F", mark, "a mishap", number, NOW, NOW));
   }
 
   private static BottleMark mark(SplittableRandom random) {
-    return BottleMark.values()[random.nextInt(BottleMark.values().length)];
+    List<BottleMark> all = List.of(BottleMark.values());
+    return all.get(random.nextInt(all.size()));
   }
 
   /**
@@ -146,7 +147,7 @@ class LedgerKeptTest {
         case 6 -> {
           BottleMark mark = mark(random);
           String run = Integer.toString(random.nextInt(given + 1));
-          database.change(s -> new Bottles(s).unmark("F", mark, "taken back", run, NOW, NOW));
+          database.change(s -> new BottlesInRun(s).unmark("F", mark, "taken back", run, NOW, NOW));
         }
         case 7 -> enter("F", new BottleEvent.MarkLifted(mark(random)));
         default -> {
@@ -260,7 +261,7 @@ class LedgerKeptTest {
     List<MarkSeen> seen = marks();
     assertThat(seen).extracting(MarkSeen::mark).containsExactly(BottleMark.DO_NOT_USE);
     database.change(s -> s.change("DELETE FROM bottle_mark"));
-    database.change(s -> new Bottles(s).refoldAll());
+    database.change(s -> new BottleRows(s).refoldAll());
     assertThat(marks()).isEqualTo(seen);
     assertThat(complaints()).isEmpty();
   }

@@ -101,7 +101,7 @@ class LongLedgerTest {
     Volume litre = Volume.ofLitres(1);
     bottles.add(
         BottleLabel.of("F", "fixer", BottleRole.WORKING, BathKind.FIXER, litre), litre, NOW);
-    bottles.mark("F", BottleMark.DO_NOT_USE, "an invented mishap", "0", NOW, NOW);
+    new BottlesInRun(session).mark("F", BottleMark.DO_NOT_USE, "an invented mishap", "0", NOW, NOW);
     List<LedgerLine> all = new ArrayList<>();
     all.add(line("0", used(0)));
     all.add(line("", test(false)));

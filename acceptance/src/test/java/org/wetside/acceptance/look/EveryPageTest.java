@@ -26,13 +26,13 @@ import org.wetside.app.density.Densitometry;
 import org.wetside.app.density.TabletLines;
 import org.wetside.app.formula.WeighOut;
 import org.wetside.core.bath.BathKind;
-import org.wetside.core.quantity.Volume;
-import org.wetside.core.shelf.BottleLabel;
-import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.instrument.Calibration;
 import org.wetside.core.instrument.Instrument;
 import org.wetside.core.instrument.InstrumentKind;
 import org.wetside.core.instrument.StepTablet;
+import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.BottleLabel;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.web.WebOptions;
 import org.wetside.web.WebServer;
 

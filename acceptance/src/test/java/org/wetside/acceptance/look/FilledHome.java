@@ -93,8 +93,8 @@ final class FilledHome {
   private void tests() {
     clip(45, true);
     clip(60, false);
-    wetside.startTest().of("H", TrialKind.IODIDE, Optional.empty());
-    wetside.judgeTest().madeOfFilm(List.of("TM-01"), Sighting.BAD, "a brown spot");
+    wetside.bathTests().startTest().of("H", TrialKind.IODIDE, Optional.empty());
+    wetside.bathTests().judgeTest().madeOfFilm(List.of("TM-01"), Sighting.BAD, "a brown spot");
     wetside
         .bench()
         .take(
@@ -113,6 +113,7 @@ final class FilledHome {
 
   private void clip(int seconds, boolean fresh) {
     wetside
+        .bathTests()
         .judgeTest()
         .made(
             "G",
@@ -139,16 +140,22 @@ final class FilledHome {
   }
 
   private void waste() {
-    wetside.keepJugs().add(new Jug("W1", WasteKind.SILVER, ml(5000)));
-    wetside.keepJugs().add(new Jug("W 2", WasteKind.OTHER, ml(2000)));
+    wetside.wasteBook().keepJugs().add(new Jug("W1", WasteKind.SILVER, ml(5000)));
+    wetside.wasteBook().keepJugs().add(new Jug("W 2", WasteKind.OTHER, ml(2000)));
     pour("W1", "F-24", Optional.of(BathKind.FIXER), 900);
-    wetside.handIn().handIn("W1", LocalDate.now(REAL), "the collection at the quay", "");
+    wetside
+        .wasteBook()
+        .handIn()
+        .handIn("W1", LocalDate.now(REAL), "the collection at the quay", "");
     pour("W1", "F-24", Optional.of(BathKind.FIXER), 1200);
     pour("W1", "wash water of an unknown powder", Optional.of(BathKind.FIXER), 300);
   }
 
   private void pour(String jug, String what, Optional<BathKind> bath, double millilitres) {
-    wetside.pourWaste().byHand(jug, new PourWaste.ByHand(what, bath, ml(millilitres), ""));
+    wetside
+        .wasteBook()
+        .pourWaste()
+        .byHand(jug, new PourWaste.ByHand(what, bath, ml(millilitres), ""));
   }
 
   private static Volume ml(double millilitres) {

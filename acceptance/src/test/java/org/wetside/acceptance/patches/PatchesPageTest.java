@@ -170,8 +170,7 @@ class PatchesPageTest {
       tabTo(page, "button[value=read]");
       page.keyboard().press("Enter");
       assertThat(page.locator("h1")).hasText("12 of 12 read as densities by flatbed.");
-      List<String> densities =
-          page.locator("#readings tbody tr td:nth-child(6)").allInnerTexts();
+      List<String> densities = page.locator("#readings tbody tr td:nth-child(6)").allInnerTexts();
       List<String> expected = new ArrayList<>();
       for (int step = 1; step <= 12; step++) {
         expected.add(String.format(Locale.ROOT, "%.3f", density(step)));

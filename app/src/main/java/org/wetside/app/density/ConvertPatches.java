@@ -57,8 +57,7 @@ public final class ConvertPatches {
     return new PatchDensities(calibration, scale.densest(), read, base(read));
   }
 
-  private static PatchDensity density(
-      MeasuredPatch patch, DensityScale scale, ConvertWish wish) {
+  private static PatchDensity density(MeasuredPatch patch, DensityScale scale, ConvertWish wish) {
     PatchDensity density = scale.densityOf(patch.means(), wish.negative());
     if (patch.clippedShare() > MOST_CLIPPED) {
       return new PatchDensity.NotRead(

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.app.CannotDoException;
 import org.wetside.app.home.Home;
-import org.wetside.app.picture.PictureFacts;
 import org.wetside.app.picture.TiffPicture;
 import org.wetside.core.instrument.PatchRectangle;
 import org.wetside.core.quantity.BadValueException;

@@ -37,7 +37,7 @@ final class Lines {
     List<String> wrong = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       String bare = lines.get(i).strip();
-      if (bare.isEmpty() || bare.startsWith("#") || i == 0 && isHeader(bare)) {
+      if (bare.isEmpty() || bare.startsWith("#") || (i == 0 && isHeader(bare))) {
         continue;
       }
       try {
@@ -59,7 +59,9 @@ final class Lines {
     }
     if (read.isEmpty()) {
       throw new BadValueException(
-          thing, "nothing", "write lines such as " + headers.stream().sorted().findFirst().orElse(""));
+          thing,
+          "nothing",
+          "write lines such as " + headers.stream().sorted().findFirst().orElse(""));
     }
     return read;
   }

@@ -47,8 +47,7 @@ public final class ReadPatches {
               PictureNotes notes = new PictureNotes(session);
               boolean declared =
                   notes.find(name, mark).map(PictureNotes.Note::declaredLinear).orElse(false);
-              notes.put(
-                  name, mark, new PictureNotes.Note(declared, PatchLines.text(patches)));
+              notes.put(name, mark, new PictureNotes.Note(declared, PatchLines.text(patches)));
               return declared;
             });
   }

@@ -71,12 +71,10 @@ final class ColourProfile {
       case 0 -> ToneCurve.of(x -> Math.pow(x, gamma));
       case 1 -> ToneCurve.of(x -> x >= -p[2] / p[1] ? Math.pow(p[1] * x + p[2], gamma) : 0);
       case 2 ->
-          ToneCurve.of(
-              x -> x >= -p[2] / p[1] ? Math.pow(p[1] * x + p[2], gamma) + p[3] : p[3]);
+          ToneCurve.of(x -> x >= -p[2] / p[1] ? Math.pow(p[1] * x + p[2], gamma) + p[3] : p[3]);
       case 3 -> ToneCurve.of(x -> x >= p[4] ? Math.pow(p[1] * x + p[2], gamma) : p[3] * x);
       default ->
-          ToneCurve.of(
-              x -> x >= p[4] ? Math.pow(p[1] * x + p[2], gamma) + p[5] : p[3] * x + p[6]);
+          ToneCurve.of(x -> x >= p[4] ? Math.pow(p[1] * x + p[2], gamma) + p[5] : p[3] * x + p[6]);
     };
   }
 

@@ -42,8 +42,7 @@ public final class Preview {
    */
   public static byte[] jpeg(TiffPicture picture, Rectangle region, int longest) {
     PictureFacts facts = picture.facts();
-    if (region.isEmpty()
-        || !new Rectangle(facts.width(), facts.height()).contains(region)) {
+    if (region.isEmpty() || !new Rectangle(facts.width(), facts.height()).contains(region)) {
       throw new BadValueException(
           "region",
           region.x + "," + region.y + " " + region.width + "×" + region.height,

@@ -25,7 +25,6 @@ final class Tally {
   PatchMeasure.Channel channel(String name) {
     double mean = (double) sum / count;
     double variance = count > 1 ? (squares - mean * sum) / (count - 1) : 0;
-    return new PatchMeasure.Channel(
-        name, mean, Math.sqrt(Math.max(0, variance)), atZero, atFull);
+    return new PatchMeasure.Channel(name, mean, Math.sqrt(Math.max(0, variance)), atZero, atFull);
   }
 }

@@ -92,8 +92,8 @@ public final class TiffPicture implements AutoCloseable {
     }
     boolean tiff =
         head.length == 4
-            && (head[0] == 'I' && head[1] == 'I' && head[2] == 42
-                || head[0] == 'M' && head[1] == 'M' && head[3] == 42);
+            && ((head[0] == 'I' && head[1] == 'I' && head[2] == 42)
+                || (head[0] == 'M' && head[1] == 'M' && head[3] == 42));
     if (!tiff) {
       throw rules.refused("not a TIFF", "only linear 16-bit TIFF files are measured");
     }

@@ -70,8 +70,7 @@ final class TiffRules {
       case CMYK -> "its values are inks for printing; save a linear 16-bit TIFF";
       case YCBCR -> "its values are brightness and colour of a screen; save a linear 16-bit TIFF";
       case LAB -> "its values are perceived lightness, not light; save a linear 16-bit TIFF";
-      case SENSOR, SENSOR_LINEAR ->
-          "it is the raw of a sensor; develop it to a linear 16-bit TIFF";
+      case SENSOR, SENSOR_LINEAR -> "it is the raw of a sensor; develop it to a linear 16-bit TIFF";
       default -> "kind " + photometric + " is not known; save a linear 16-bit TIFF";
     };
   }

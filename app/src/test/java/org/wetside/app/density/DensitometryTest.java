@@ -78,9 +78,7 @@ class DensitometryTest {
   private static String seenLines(double share) {
     StringBuilder lines = new StringBuilder("step,grey\n");
     for (int i = 0; i < SE_S21.length; i++) {
-      lines
-          .append(i + 1)
-          .append(String.format(Locale.ROOT, ",%.2f%n", SE_S21[i][0] * share));
+      lines.append(i + 1).append(String.format(Locale.ROOT, ",%.2f%n", SE_S21[i][0] * share));
     }
     return lines.toString();
   }
@@ -144,8 +142,7 @@ class DensitometryTest {
     assertThat(flatbed().calibrations()).hasSize(2);
     assertThat(flatbed().newest().orElseThrow().on()).isEqualTo(LocalDate.of(2026, 1, 12));
     assertThat(flatbed().newest().orElseThrow().note()).isEqualTo("holder A");
-    assertThat(flatbed().drift(0).orElseThrow().largest().orElseThrow())
-        .isBetween(0.01, 0.04);
+    assertThat(flatbed().drift(0).orElseThrow().largest().orElseThrow()).isBetween(0.01, 0.04);
     assertThat(flatbed().drift(1)).isEmpty();
   }
 
@@ -157,8 +154,7 @@ class DensitometryTest {
         .keepTablets()
         .put(new StepTablet("T12", "again", TabletLines.parse("1,0.10\n2,0.90\n")));
 
-    assertThat(flatbed().newest().orElseThrow().steps().get(0).density().value())
-        .isEqualTo(0.04);
+    assertThat(flatbed().newest().orElseThrow().steps().get(0).density().value()).isEqualTo(0.04);
     assertThat(wetside.densitometry().keepTablets().all()).hasSize(1);
   }
 

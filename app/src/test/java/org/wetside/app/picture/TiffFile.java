@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.function.IntBinaryOperator;
 
 /** Writes small TIFF files byte by byte (TIFF 6.0), so that a test says each tag itself. */
+@SuppressWarnings({"ByteBufferBackingArray", "ArrayRecordComponent"})
 public final class TiffFile {
   private static final int SHORT = 3;
   private static final int LONG = 4;
@@ -145,7 +146,8 @@ public final class TiffFile {
       }
     }
     ByteArrayOutputStream whole = new ByteArrayOutputStream();
-    whole.write(ordered(8).put((byte) 'I').put((byte) 'I').putShort((short) 42).putInt(directory).array());
+    whole.write(
+        ordered(8).put((byte) 'I').put((byte) 'I').putShort((short) 42).putInt(directory).array());
     whole.write(samples);
     if (samples.length % 2 == 1) {
       whole.write(0);

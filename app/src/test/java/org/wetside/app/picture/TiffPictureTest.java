@@ -40,8 +40,7 @@ class TiffPictureTest {
   void meansDeviationsAndCountsAreThoseOfTheVeryPixels() {
     Path file = grey().to(file());
     try (TiffPicture picture = TiffPicture.open(file)) {
-      PatchMeasure one =
-          picture.measure(List.of(new PatchRectangle("a", 20, 10, 10, 4))).get(0);
+      PatchMeasure one = picture.measure(List.of(new PatchRectangle("a", 20, 10, 10, 4))).get(0);
 
       assertThat(one.pixels()).isEqualTo(40);
       assertThat(one.measured().name()).isEqualTo("grey");
@@ -54,8 +53,7 @@ class TiffPictureTest {
 
   @Test
   void pixelsAtBothEndsAreCountedAsCutOff() {
-    Path file =
-        new TiffFile(20, 10).pixels((x, y) -> x < 5 ? 0 : x < 8 ? 65535 : 30000).to(file());
+    Path file = new TiffFile(20, 10).pixels((x, y) -> x < 5 ? 0 : x < 8 ? 65535 : 30000).to(file());
     try (TiffPicture picture = TiffPicture.open(file)) {
       PatchMeasure.Channel all =
           picture.measure(List.of(new PatchRectangle("a", 0, 0, 20, 10))).get(0).measured();
@@ -128,15 +126,13 @@ class TiffPictureTest {
     assertRefused(grey().profile(TiffFile.gamma(2.2)), "profile", "gamma-encoded, about 2.2");
     assertRefused(grey().shorts(301, curved), "transfer table", "about 2.2");
     assertRefused(grey().exifColour(1), "Exif says sRGB", "scan it linear");
-    assertRefused(
-        grey().profile(TiffFile.straight()).exifColour(1), "Exif says sRGB", "gamma 1.0");
+    assertRefused(grey().profile(TiffFile.straight()).exifColour(1), "Exif says sRGB", "gamma 1.0");
   }
 
   @Test
   void whatHoldsNoLightIsRefusedEachForItsReason() {
     assertRefused(grey().bits(8), "8 bits", "nearly always gamma-encoded");
-    assertRefused(
-        grey().bits(8).shorts(262, 3).shorts(320, new int[768]), "palette", "not light");
+    assertRefused(grey().bits(8).shorts(262, 3).shorts(320, new int[768]), "palette", "not light");
     assertRefused(grey().shorts(262, 0), "white is stored as 0", "black as 0");
     assertRefused(grey().shorts(259, 7), "JPEG inside a TIFF", "with loss");
     assertRefused(grey().shorts(339, 3), "floating", "unsigned 16 bits");
@@ -163,14 +159,12 @@ class TiffPictureTest {
         .hasMessageContaining("JPEG")
         .hasMessageContaining("compressed with loss");
     ImageIO.write(image, "png", file().toFile());
-    assertThatThrownBy(() -> TiffPicture.open(file()).close())
-        .hasMessageContaining("not a TIFF");
+    assertThatThrownBy(() -> TiffPicture.open(file()).close()).hasMessageContaining("not a TIFF");
     grey().to(file());
     Files.write(file(), java.util.Arrays.copyOf(Files.readAllBytes(file()), 60));
     assertThatThrownBy(() -> TiffPicture.open(file()).close()).hasMessageContaining("p.tif");
     Files.write(file(), new byte[0]);
-    assertThatThrownBy(() -> TiffPicture.open(file()).close())
-        .hasMessageContaining("not a TIFF");
+    assertThatThrownBy(() -> TiffPicture.open(file()).close()).hasMessageContaining("not a TIFF");
   }
 
   @ParameterizedTest

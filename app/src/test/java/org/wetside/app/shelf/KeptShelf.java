@@ -12,7 +12,7 @@ import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.shelf.FilmUse;
-import org.wetside.store.Bottles;
+import org.wetside.store.BottlesInRun;
 import org.wetside.store.Database;
 
 /** A shelf in a real database, at one moment. */
@@ -43,7 +43,7 @@ final class KeptShelf implements AutoCloseable {
     }
     database.change(
         session ->
-            new Bottles(session)
+            new BottlesInRun(session)
                 .debit(letter, Volume.ZERO, film, "1", CLOCK.instant(), CLOCK.instant()));
   }
 

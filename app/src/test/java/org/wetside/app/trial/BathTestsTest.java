@@ -77,12 +77,17 @@ class BathTestsTest {
     clock.pass(Duration.ofSeconds(60));
     assertThat(judge(left, Sighting.BAD)).isInstanceOf(TrialOutcome.NotJudged.class);
     Trial unsure = start("F", TrialKind.IODIDE, NONE);
-    assertThat(wetside.judgeTest().judge(unsure.id(), Sighting.UNSURE, "light went out").end())
+    assertThat(
+            wetside
+                .bathTests()
+                .judgeTest()
+                .judge(unsure.id(), Sighting.UNSURE, "light went out")
+                .end())
         .hasValueSatisfying(
             end ->
                 assertThat(end.outcome()).isEqualTo(new TrialOutcome.NotJudged("light went out")));
     assertThat(lines("F")).isEqualTo(lines);
-    assertThat(wetside.findTests().of("F").orElseThrow().over()).hasSize(4);
+    assertThat(wetside.bathTests().findTests().of("F").orElseThrow().over()).hasSize(4);
   }
 
   @Test
@@ -91,7 +96,7 @@ class BathTestsTest {
     assertThat(start("D", TrialKind.LEADER, NONE)).isEqualTo(one);
     judge(one, Sighting.GOOD);
     long lines = lines("D");
-    Trial again = wetside.judgeTest().judge(one.id(), Sighting.BAD, "");
+    Trial again = wetside.bathTests().judgeTest().judge(one.id(), Sighting.BAD, "");
     assertThat(again.end().orElseThrow().outcome()).isInstanceOf(TrialOutcome.Passed.class);
     assertThat(lines("D")).isEqualTo(lines);
   }
@@ -103,8 +108,8 @@ class BathTestsTest {
     wetside.close();
     clock.pass(Duration.ofSeconds(25));
     wetside = Wetside.open(home, clock);
-    assertThat(wetside.findTests().running()).containsExactly(begun);
-    Trial over = wetside.judgeTest().judge(begun.id(), Sighting.GOOD, "");
+    assertThat(wetside.bathTests().findTests().running()).containsExactly(begun);
+    Trial over = wetside.bathTests().judgeTest().judge(begun.id(), Sighting.GOOD, "");
     assertThat(over.end().orElseThrow().took()).isEqualTo(Duration.ofSeconds(42));
   }
 
@@ -119,24 +124,25 @@ class BathTestsTest {
     refused(() -> start("F", TrialKind.IODIDE, NONE), "still runs");
     clock.pass(Duration.ofHours(2));
     refused(() -> judge(running, Sighting.GOOD), "1 s to 1 h");
-    assertThat(wetside.findTests().running()).containsExactly(running);
+    assertThat(wetside.bathTests().findTests().running()).containsExactly(running);
     wetside.changeBottle().discard("F", "");
     refused(() -> judge(running, Sighting.BAD), "discarded while the test ran");
-    wetside.judgeTest().judge(running.id(), Sighting.UNSURE, "");
-    assertThat(wetside.findTests().running()).isEmpty();
+    wetside.bathTests().judgeTest().judge(running.id(), Sighting.UNSURE, "");
+    assertThat(wetside.bathTests().findTests().running()).isEmpty();
   }
 
   @Test
   void washedFilmIsJudgedAfterItsTimeAndKeptWithItsRolls() {
     wetside.addRolls().lines("135 36 TRI-X 400 @400");
-    refused(() -> wetside.startTest().ofFilm(List.of("XX-99")), "no roll of that number");
-    refused(() -> wetside.startTest().ofFilm(List.of(" ")), "say which roll");
-    Trial drop = wetside.startTest().ofFilm(List.of("26-001"));
+    refused(
+        () -> wetside.bathTests().startTest().ofFilm(List.of("XX-99")), "no roll of that number");
+    refused(() -> wetside.bathTests().startTest().ofFilm(List.of(" ")), "say which roll");
+    Trial drop = wetside.bathTests().startTest().ofFilm(List.of("26-001"));
     clock.pass(Duration.ofSeconds(119));
     refused(() -> judge(drop, Sighting.GOOD), "it is left for 120 s");
     clock.pass(Duration.ofSeconds(1));
     assertThat(judge(drop, Sighting.GOOD)).isInstanceOf(TrialOutcome.Passed.class);
-    assertThat(wetside.findTests().ofRoll("26-001")).hasSize(1);
+    assertThat(wetside.bathTests().findTests().ofRoll("26-001")).hasSize(1);
   }
 
   /** Whatever is pressed: one test at a time, and a ledger line only for what was said. */
@@ -146,7 +152,7 @@ class BathTestsTest {
     Random random = new Random(seed);
     long said = lines("F");
     for (int i = 0; i < 60; i++) {
-      Optional<Trial> open = wetside.findTests().of("F").orElseThrow().open();
+      Optional<Trial> open = wetside.bathTests().findTests().of("F").orElseThrow().open();
       clock.pass(Duration.ofSeconds(1 + random.nextInt(200)));
       if (open.isEmpty() || random.nextInt(4) == 0) {
         TrialKind kind = random.nextBoolean() ? TrialKind.CLEARING : TrialKind.IODIDE;
@@ -164,7 +170,7 @@ class BathTestsTest {
         said += speaks ? 1 : 0;
       }
       assertThat(lines("F")).isEqualTo(said);
-      assertThat(wetside.findTests().running().size()).isLessThanOrEqualTo(1);
+      assertThat(wetside.bathTests().findTests().running().size()).isLessThanOrEqualTo(1);
     }
   }
 
@@ -175,11 +181,17 @@ class BathTestsTest {
   }
 
   private Trial start(String letter, TrialKind kind, Optional<ClipWish> clip) {
-    return wetside.startTest().of(letter, kind, clip);
+    return wetside.bathTests().startTest().of(letter, kind, clip);
   }
 
   private TrialOutcome judge(Trial trial, Sighting seen) {
-    return wetside.judgeTest().judge(trial.id(), seen, "").end().orElseThrow().outcome();
+    return wetside
+        .bathTests()
+        .judgeTest()
+        .judge(trial.id(), seen, "")
+        .end()
+        .orElseThrow()
+        .outcome();
   }
 
   private static Optional<ClipWish> wish(double celsius, boolean fresh) {

@@ -51,11 +51,12 @@ class WasteBookTest {
   }
 
   private void add(String name, WasteKind kind) {
-    wetside.keepJugs().add(new Jug(name, kind, Volume.ofLitres(5)));
+    wetside.wasteBook().keepJugs().add(new Jug(name, kind, Volume.ofLitres(5)));
   }
 
   private FilledJug pour(String jug, String contents, String bath, double millilitres) {
     return wetside
+        .wasteBook()
         .pourWaste()
         .byHand(
             jug,
@@ -117,7 +118,7 @@ class WasteBookTest {
             refused ->
                 assertThat(refused.getMessage())
                     .containsAnyOf(reason, "chlorine-type", "chloramine"));
-    assertThat(wetside.keepJugs().of("W2").inside()).hasSize(1);
+    assertThat(wetside.wasteBook().keepJugs().of("W2").inside()).hasSize(1);
   }
 
   @Test
@@ -141,15 +142,20 @@ class WasteBookTest {
   void aBottleIsDiscardedIntoAJugInOneTransaction() {
     bottle("F", "F-24", BathKind.FIXER, 800);
     bottle("S", "SB-1", BathKind.STOP_BATH, 500);
-    wetside.pourWaste().fromBottle("W1", "F", Optional.empty(), "");
-    assertThat(wetside.keepJugs().of("W1").filled()).isEqualTo(Volume.ofMillilitres(800));
+    wetside.wasteBook().pourWaste().fromBottle("W1", "F", Optional.empty(), "");
+    assertThat(wetside.wasteBook().keepJugs().of("W1").filled())
+        .isEqualTo(Volume.ofMillilitres(800));
     assertThat(wetside.listBottles().find("F")).isEmpty();
 
-    assertThatThrownBy(() -> wetside.pourWaste().fromBottle("W1", "S", Optional.empty(), ""))
+    assertThatThrownBy(
+            () -> wetside.wasteBook().pourWaste().fromBottle("W1", "S", Optional.empty(), ""))
         .hasMessageContaining("silver-bearing");
     assertThat(wetside.listBottles().find("S").orElseThrow().left())
         .isEqualTo(Volume.ofMillilitres(500));
-    wetside.pourWaste().fromBottle("W2", "S", Optional.of(Volume.ofMillilitres(200)), "");
+    wetside
+        .wasteBook()
+        .pourWaste()
+        .fromBottle("W2", "S", Optional.of(Volume.ofMillilitres(200)), "");
     assertThat(wetside.listBottles().find("S").orElseThrow().left())
         .isEqualTo(Volume.ofMillilitres(300));
   }
@@ -158,6 +164,7 @@ class WasteBookTest {
   void whatNothingIsKnownAboutIsSaid() {
     PourWaste.Outcome outcome =
         wetside
+            .wasteBook()
             .pourWaste()
             .byHand(
                 "W2",
@@ -173,27 +180,27 @@ class WasteBookTest {
     assertThatThrownBy(() -> handIn(TODAY.plusDays(1))).hasMessageContaining("not after today");
     assertThatThrownBy(() -> handIn(TODAY.minusDays(1)))
         .hasMessageContaining("not before the last pouring");
-    assertThatThrownBy(() -> wetside.handIn().handIn("W1", TODAY, " ", ""))
+    assertThatThrownBy(() -> wetside.wasteBook().handIn().handIn("W1", TODAY, " ", ""))
         .hasMessageContaining("to whom");
     assertThat(handIn(TODAY).filled()).isEqualTo(Volume.ZERO);
-    assertThat(wetside.keepJugs().of("W1").handedIn())
+    assertThat(wetside.wasteBook().keepJugs().of("W1").handedIn())
         .singleElement()
         .satisfies(one -> assertThat(one.volume()).isEqualTo(Volume.ofMillilitres(900)));
   }
 
   private FilledJug handIn(LocalDate on) {
-    return wetside.handIn().handIn("W1", on, "the collection at the quay", "");
+    return wetside.wasteBook().handIn().handIn("W1", on, "the collection at the quay", "");
   }
 
   @Test
   void aPouringThatWasNotOneIsTakenBackWithAReason() {
     FilledJug jug = pour("W1", "F-24", "fixer", 900);
     long line = jug.inside().get(0).line();
-    assertThatThrownBy(() -> wetside.pourWaste().takeBack("W1", line, " "))
+    assertThatThrownBy(() -> wetside.wasteBook().pourWaste().takeBack("W1", line, " "))
         .hasMessageContaining("reason");
-    assertThat(wetside.pourWaste().takeBack("W1", line, "typed twice").filled())
+    assertThat(wetside.wasteBook().pourWaste().takeBack("W1", line, "typed twice").filled())
         .isEqualTo(Volume.ZERO);
-    assertThatThrownBy(() -> wetside.pourWaste().takeBack("W1", line, "again"))
+    assertThatThrownBy(() -> wetside.wasteBook().pourWaste().takeBack("W1", line, "again"))
         .hasMessageContaining("none of those");
   }
 
@@ -203,13 +210,13 @@ class WasteBookTest {
     SplittableRandom random = new SplittableRandom(12);
     double poured = 0;
     for (int i = 0; i < 200; i++) {
-      FilledJug jug = wetside.keepJugs().of("W1");
+      FilledJug jug = wetside.wasteBook().keepJugs().of("W1");
       int act = random.nextInt(10);
       if (act == 0 && !jug.inside().isEmpty()) {
         handIn(TODAY);
       } else if (act == 1 && !jug.inside().isEmpty()) {
         var one = jug.inside().get(random.nextInt(jug.inside().size()));
-        wetside.pourWaste().takeBack("W1", one.line(), "not so");
+        wetside.wasteBook().pourWaste().takeBack("W1", one.line(), "not so");
         poured -= one.volume().millilitres();
       } else {
         int volume = 1 + random.nextInt(900);
@@ -222,10 +229,10 @@ class WasteBookTest {
         }
       }
     }
-    FilledJug jug = wetside.keepJugs().of("W1");
+    FilledJug jug = wetside.wasteBook().keepJugs().of("W1");
     double out = jug.handedIn().stream().mapToDouble(one -> one.volume().millilitres()).sum();
     assertThat(jug.filled().millilitres() + out).isCloseTo(poured, within(1e-6));
-    List<FilledJug> all = wetside.keepJugs().all();
+    List<FilledJug> all = wetside.wasteBook().keepJugs().all();
     assertThat(all).extracting(one -> one.jug().name()).containsExactly("W1", "W2");
   }
 }

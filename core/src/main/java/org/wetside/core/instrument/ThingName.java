@@ -23,7 +23,8 @@ final class ThingName {
   static String requireLabel(String label, String thing) {
     String bare = require(label, thing);
     if (bare.indexOf(',') >= 0 || bare.indexOf(';') >= 0 || bare.startsWith("#")) {
-      throw new BadValueException(thing, bare, "without commas and semicolons, not beginning with #");
+      throw new BadValueException(
+          thing, bare, "without commas and semicolons, not beginning with #");
     }
     return bare;
   }

@@ -174,7 +174,7 @@ public final class CharacteristicCurve {
         bands.map(some -> some.about(read, seed)).orElse(List.of());
     List<CurveResult> results = new ArrayList<>();
     for (Measure measure : Measure.values()) {
-      int at = measure.ordinal();
+      int at = measure.place();
       boolean known = !Double.isNaN(read[at]);
       Optional<Interval> band = intervals.isEmpty() ? Optional.empty() : intervals.get(at);
       String remark =
@@ -189,8 +189,8 @@ public final class CharacteristicCurve {
   }
 
   private CurveResults judged(List<CurveResult> results, SpeedScale scale, long seed) {
-    ContrastCondition condition = ContrastCondition.of(results.get(Measure.DELTA_D.ordinal()));
-    CurveResult speedPoint = results.get(Measure.LOG_HM.ordinal());
+    ContrastCondition condition = ContrastCondition.of(results.get(Measure.DELTA_D.place()));
+    CurveResult speedPoint = results.get(Measure.LOG_HM.place());
     boolean iso = readings.calibrated() && condition.isMet();
     Optional<SpeedStep> speed = iso ? scale.of(speedPoint.value().getAsDouble()) : Optional.empty();
     List<SpeedStep> band = new ArrayList<>();

@@ -34,14 +34,14 @@ final class CurveReader {
     double deltaD = chord(curve, speedPoint, CONDITION_LOG10);
     double deltaX = deltaX(deltaD);
     double speed = SPEED_CONSTANT / Math.pow(10, speedPoint);
-    out[Measure.LOG_HM.ordinal()] = speedPoint;
-    out[Measure.DELTA_D.ordinal()] = deltaD;
-    out[Measure.DELTA_X.ordinal()] = deltaX;
-    out[Measure.EXPOSURE_INDEX.ordinal()] = speed;
-    out[Measure.SPEED_DELTA_X.ordinal()] = speed * Math.pow(10, deltaX - DELTA_X_AT_CONDITION);
-    out[Measure.AVERAGE_GRADIENT.ordinal()] = chord(curve, speedPoint, CHORD_LOG10) / CHORD_LOG10;
-    out[Measure.CONTRAST_INDEX.ordinal()] = contrastIndex(curve, baseFog);
-    out[Measure.GAMMA.ordinal()] = StraightPart.slope(logH, density);
+    out[Measure.LOG_HM.place()] = speedPoint;
+    out[Measure.DELTA_D.place()] = deltaD;
+    out[Measure.DELTA_X.place()] = deltaX;
+    out[Measure.EXPOSURE_INDEX.place()] = speed;
+    out[Measure.SPEED_DELTA_X.place()] = speed * Math.pow(10, deltaX - DELTA_X_AT_CONDITION);
+    out[Measure.AVERAGE_GRADIENT.place()] = chord(curve, speedPoint, CHORD_LOG10) / CHORD_LOG10;
+    out[Measure.CONTRAST_INDEX.place()] = contrastIndex(curve, baseFog);
+    out[Measure.GAMMA.place()] = StraightPart.slope(logH, density);
     return out;
   }
 

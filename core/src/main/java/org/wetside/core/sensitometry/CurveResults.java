@@ -26,6 +26,6 @@ public record CurveResults(
 
   /** The result for one measure. */
   public CurveResult get(Measure measure) {
-    return results.get(measure.ordinal());
+    return results.get(measure.place());
   }
 }

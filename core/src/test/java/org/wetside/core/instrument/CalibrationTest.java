@@ -61,8 +61,7 @@ class CalibrationTest {
     assertThat(scale.clearest()).isEqualTo(0.05);
     assertThat(scale.densest()).isEqualTo(1.7);
     assertThat(scale.densityOf(Means.ofGrey(pixel(1.72, 52000)), NegativeKind.SILVER))
-        .isEqualTo(
-            new PatchDensity.NotRead("darker than the densest usable step, density 1.7"));
+        .isEqualTo(new PatchDensity.NotRead("darker than the densest usable step, density 1.7"));
     assertThat(scale.densityOf(Means.ofGrey(pixel(0.03, 52000)), NegativeKind.SILVER))
         .isEqualTo(
             new PatchDensity.NotRead("brighter than the clearest usable step, density 0.05"));
@@ -72,8 +71,7 @@ class CalibrationTest {
   @Test
   void aStepNoDarkerThanTheOneBeforeIsNotUsed() {
     List<SeenStep> steps = new ArrayList<>(grey(52000, Calibration.Method.FORMULA).steps());
-    steps.add(
-        new SeenStep("13", OpticalDensity.of(1.85), Means.ofGrey(pixel(1.7, 52000) + 0.5)));
+    steps.add(new SeenStep("13", OpticalDensity.of(1.85), Means.ofGrey(pixel(1.7, 52000) + 0.5)));
     DensityScale scale =
         new Calibration(JANUARY, "T1", Calibration.Method.FORMULA, steps, "").scale();
 
@@ -104,8 +102,7 @@ class CalibrationTest {
     Calibration colour = colour();
 
     assertThat(Drift.between(grey, colour).largest()).isEmpty();
-    assertThatThrownBy(
-            () -> grey.scale().densityOf(Means.ofColours(9, 9, 9), NegativeKind.SILVER))
+    assertThatThrownBy(() -> grey.scale().densityOf(Means.ofColours(9, 9, 9), NegativeKind.SILVER))
         .isInstanceOf(BadValueException.class)
         .hasMessageContaining("seen in green")
         .hasMessageContaining("made in grey");
@@ -130,17 +127,14 @@ class CalibrationTest {
     double green = pixel(0.7, 52000);
 
     assertThat(
-            scale.densityOf(
-                Means.ofColours(green * 0.9, green, green * 0.8), NegativeKind.SILVER))
+            scale.densityOf(Means.ofColours(green * 0.9, green, green * 0.8), NegativeKind.SILVER))
         .isInstanceOf(PatchDensity.Read.class);
     PatchDensity stained =
         scale.densityOf(Means.ofColours(green * 0.9, green, green * 0.6), NegativeKind.SILVER);
     assertThat(((PatchDensity.NotRead) stained).reason()).contains("stained and colour");
     for (NegativeKind kind : List.of(NegativeKind.STAINED, NegativeKind.COLOUR)) {
       assertThatThrownBy(
-              () ->
-                  scale.densityOf(
-                      Means.ofColours(green * 0.9, green, green * 0.8), kind))
+              () -> scale.densityOf(Means.ofColours(green * 0.9, green, green * 0.8), kind))
           .isInstanceOf(BadValueException.class)
           .hasMessageContaining(kind.word());
     }
@@ -181,8 +175,7 @@ class CalibrationTest {
 
     assertThatThrownBy(
             () ->
-                new Calibration(
-                        JANUARY, "T1", Calibration.Method.FORMULA, steps.subList(0, 3), "")
+                new Calibration(JANUARY, "T1", Calibration.Method.FORMULA, steps.subList(0, 3), "")
                     .scale())
         .hasMessageContaining("usable steps")
         .hasMessageContaining("at least 4");
@@ -203,8 +196,7 @@ class CalibrationTest {
                     ""))
         .hasMessageContaining("seen in green")
         .hasMessageContaining("first was seen in grey");
-    assertThatThrownBy(
-            () -> new Calibration(JANUARY, "T1", Calibration.Method.AS_SHOWN, steps, ""))
+    assertThatThrownBy(() -> new Calibration(JANUARY, "T1", Calibration.Method.AS_SHOWN, steps, ""))
         .hasMessageContaining("only a densitometer");
     assertThatThrownBy(() -> Calibration.Method.fromWord("spline"))
         .hasMessageContaining("formula or table");

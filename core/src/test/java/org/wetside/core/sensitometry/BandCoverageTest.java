@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
@@ -85,7 +86,7 @@ class BandCoverageTest {
       for (Measure measure : JUDGED) {
         Optional<Interval> band = found.get(measure).band();
         if (band.isPresent() && exact.get(measure).value().isPresent()) {
-          Count count = counts.get(measure);
+          Count count = Objects.requireNonNull(counts.get(measure));
           count.bands++;
           count.held += band.get().holds(exact.get(measure).value().getAsDouble()) ? 1 : 0;
         }
@@ -123,7 +124,7 @@ class BandCoverageTest {
             MonotoneCubic.through(logH, density), logH, density, truth.applyAsDouble(-9));
     List<CurveResult> results = new ArrayList<>();
     for (Measure measure : Measure.values()) {
-      double value = read[measure.ordinal()];
+      double value = read[measure.place()];
       results.add(
           new CurveResult(
               measure,
@@ -167,7 +168,7 @@ class BandCoverageTest {
     for (double sd : new double[] {0.01, 0.02}) {
       Map<Measure, Count> counts = cover(BandCoverageTest::ofAnotherShape, 2000, sd);
       System.out.println("bands of another shape, sd " + sd + ": " + counts);
-      assertThat(counts.get(Measure.LOG_HM).bands).isGreaterThan(1000);
+      assertThat(Objects.requireNonNull(counts.get(Measure.LOG_HM)).bands).isGreaterThan(1000);
     }
   }
 }

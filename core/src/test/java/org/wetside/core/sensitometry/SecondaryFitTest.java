@@ -46,8 +46,7 @@ class SecondaryFitTest {
   @ValueSource(longs = {1, 2, 3})
   void resamplesComeToTheSameWhereverTheSearchBegins(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    SecondaryFit fit =
-        SecondaryFit.of(exposures(), densities(SHAPE, 0.003, random)).orElseThrow();
+    SecondaryFit fit = SecondaryFit.of(exposures(), densities(SHAPE, 0.003, random)).orElseThrow();
     for (int i = 0; i < 300; i++) {
       double[] resample = densities(fit.shape(), 0.003, random);
       double[] near = fit.again(resample).orElseThrow().fitted();
@@ -70,8 +69,7 @@ class SecondaryFitTest {
         double[] less = at.clone();
         more[i] += 1e-6;
         less[i] -= 1e-6;
-        double slope =
-            (model.value(x, more, ignored) - model.value(x, less, ignored)) / 2e-6;
+        double slope = (model.value(x, more, ignored) - model.value(x, less, ignored)) / 2e-6;
         assertThat(gradient[i]).as("parameter %d at %s", i, x).isCloseTo(slope, within(1e-7));
       }
     }

@@ -21,7 +21,7 @@ final class TestLines {
   List<BenchListPage.TestLine> all() {
     List<BenchListPage.TestLine> running = new ArrayList<>();
     List<BenchListPage.TestLine> others = new ArrayList<>();
-    List<Trial> open = wetside.findTests().running();
+    List<Trial> open = wetside.bathTests().findTests().running();
     wetside
         .listBottles()
         .all()

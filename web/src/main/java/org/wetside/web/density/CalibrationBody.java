@@ -12,7 +12,7 @@ import org.wetside.core.quantity.BadValueException;
  *
  * @param tablet name of the step tablet
  * @param on day, for example 2026-01-10; today when it is not said
- * @param method {@code formula} (when it is not said) or {@code table}
+ * @param method "formula" (when it is not said) or "table"
  * @param seen lines {@code step,grey}, {@code step,red,green,blue}, or for a densitometer {@code
  *     step,density}
  * @param note settings, light, picture

@@ -73,8 +73,7 @@ public final class DensityApi implements Routes {
 
   private InstrumentView add(InstrumentBody body) {
     here().keepInstruments().add(body.described());
-    return InstrumentView.of(
-        here().keepInstruments().find(body.described().name()).orElseThrow());
+    return InstrumentView.of(here().keepInstruments().find(body.described().name()).orElseThrow());
   }
 
   private InstrumentsView withoutInstrument(Context ctx) {

@@ -11,8 +11,7 @@ import org.wetside.core.instrument.InstrumentKind;
  * @param kind {@code densitometer}, {@code scanner} or {@code camera}
  * @param note how it must be set to read the same again
  */
-public record InstrumentBody(
-    @Nullable String name, @Nullable String kind, @Nullable String note) {
+public record InstrumentBody(@Nullable String name, @Nullable String kind, @Nullable String note) {
   /**
    * The instrument.
    *

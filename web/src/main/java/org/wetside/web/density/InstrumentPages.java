@@ -104,8 +104,7 @@ public final class InstrumentPages implements Routes {
             .keepInstruments()
             .find(name)
             .orElseThrow(() -> new BadValueException("instrument", name, "choose one of yours"));
-    showForm(
-        ctx, known, opened(Map.of("seen", form.value("seen"), "note", form.value("note"))));
+    showForm(ctx, known, opened(Map.of("seen", form.value("seen"), "note", form.value("note"))));
   }
 
   private FilledForm opened(Map<String, String> typed) {
@@ -138,8 +137,7 @@ public final class InstrumentPages implements Routes {
   }
 
   private void showForm(Context ctx, KnownInstrument known, FilledForm form) {
-    List<String> tablets =
-        here().keepTablets().all().stream().map(StepTablet::name).toList();
+    List<String> tablets = here().keepTablets().all().stream().map(StepTablet::name).toList();
     CalibratePage page =
         new CalibratePage(
             pages.sheet(ctx, Place.CURVES, "Calibrate " + known.instrument().name()),

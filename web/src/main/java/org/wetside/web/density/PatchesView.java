@@ -98,7 +98,6 @@ public record PatchesView(
                     + one.channels().stream()
                         .map(each -> Claim.pixel(each.mean()))
                         .collect(Collectors.joining(",")))
-        .collect(
-            Collectors.joining("\n", grey ? "step,grey\n" : "step,red,green,blue\n", "\n"));
+        .collect(Collectors.joining("\n", grey ? "step,grey\n" : "step,red,green,blue\n", "\n"));
   }
 }

@@ -55,8 +55,7 @@ public final class PictureApi implements Routes {
     StoredPicture kept =
         here()
             .keepPictures()
-            .take(
-                Objects.requireNonNullElse(ctx.queryParam("name"), ""), ctx.bodyInputStream());
+            .take(Objects.requireNonNullElse(ctx.queryParam("name"), ""), ctx.bodyInputStream());
     ctx.status(HttpStatus.CREATED).json(PictureView.of(kept));
   }
 
@@ -72,8 +71,7 @@ public final class PictureApi implements Routes {
 
   private PatchesView measure(Context ctx, PatchesBody body) {
     String name = known(ctx).name();
-    List<PatchMeasure> measures =
-        here().readPatches().of(name, body.rectangles());
+    List<PatchMeasure> measures = here().readPatches().of(name, body.rectangles());
     return PatchesView.of(
         name,
         measures,

@@ -71,7 +71,11 @@ public final class PictureDesk implements Routes {
     }
     PatchesView bare = PatchesView.of(picture.name(), measures, null);
     try {
-      show(ctx, picture, typed, PatchesView.of(picture.name(), measures, densities(typed, measures)));
+      show(
+          ctx,
+          picture,
+          typed,
+          PatchesView.of(picture.name(), measures, densities(typed, measures)));
     } catch (BadValueException refused) {
       String field = refused.thing().equals("flare") ? "flare" : "instrument";
       show(ctx, picture, new PatchRows(typed.form().saying(field, refused)), bare);
@@ -145,8 +149,7 @@ public final class PictureDesk implements Routes {
       return;
     }
     List<PatchMeasure> measures = here().readPatches().of(picture.name(), patches);
-    PatchesView view =
-        PatchesView.of(picture.name(), measures, densities(typed, measures));
+    PatchesView view = PatchesView.of(picture.name(), measures, densities(typed, measures));
     ctx.contentType("text/csv; charset=utf-8");
     ctx.header("Content-Disposition", "attachment; filename=\"readings.csv\"");
     ctx.header("Cache-Control", "no-store");
@@ -158,9 +161,7 @@ public final class PictureDesk implements Routes {
     Map<String, Boolean> instruments = new LinkedHashMap<>();
     here().keepInstruments().all().stream()
         .filter(known -> known.instrument().kind().seesPixels())
-        .forEach(
-            known ->
-                instruments.put(known.instrument().name(), known.newest().isPresent()));
+        .forEach(known -> instruments.put(known.instrument().name(), known.newest().isPresent()));
     PicturePage page =
         new PicturePage(
             pages.sheet(ctx, Place.CURVES, picture.name()),

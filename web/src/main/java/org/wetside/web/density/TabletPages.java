@@ -53,8 +53,7 @@ public final class TabletPages implements Routes {
                             "steps", TabletLines.text(tablet))))
             .orElse(FilledForm.empty());
     if (known.isEmpty()) {
-      throw new NotFoundResponse(
-          "There is no tablet " + ctx.pathParam("tablet") + ".");
+      throw new NotFoundResponse("There is no tablet " + ctx.pathParam("tablet") + ".");
     }
     show(ctx, known, form);
   }

@@ -37,7 +37,10 @@ public record TabletView(
         origin == null ? "" : origin,
         (steps == null ? List.<StepBody>of() : steps)
             .stream()
-                .map(one -> new TabletStep(one.step() == null ? "" : one.step(), OpticalDensity.of(one.density())))
+                .map(
+                    one ->
+                        new TabletStep(
+                            one.step() == null ? "" : one.step(), OpticalDensity.of(one.density())))
                 .toList());
   }
 }

@@ -22,7 +22,7 @@ final class TestAttention {
 
   List<PlanPage.Attention> all() {
     List<PlanPage.Attention> attention = new ArrayList<>();
-    for (Trial trial : wetside.findTests().running()) {
+    for (Trial trial : wetside.bathTests().findTests().running()) {
       attention.add(
           new PlanPage.Attention(
               "A test runs",

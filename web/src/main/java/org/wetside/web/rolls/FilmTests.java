@@ -12,7 +12,7 @@ public final class FilmTests {
 
   /** Those that are over, of its washing first, each sort the newest first. */
   public static List<FilmTestView> of(Wetside wetside, String number, Units units) {
-    return wetside.findTests().ofRoll(number).stream()
+    return wetside.bathTests().findTests().ofRoll(number).stream()
         .map(trial -> FilmTestView.of(trial, units))
         .flatMap(Optional::stream)
         .toList();

@@ -54,7 +54,8 @@ public final class TestApi implements Routes {
                 .id();
     String note = body.note() == null ? "" : body.note();
     return TestView.of(
-        wetside.judgeTest().judge(test, Sighting.parse(body.seen()), note), Units.METRIC);
+        wetside.bathTests().judgeTest().judge(test, Sighting.parse(body.seen()), note),
+        Units.METRIC);
   }
 
   /** What an address names: a letter in any case, or film. */
@@ -67,8 +68,9 @@ public final class TestApi implements Routes {
   static FindTests.Found found(Wetside wetside, Context ctx) {
     String subject = subject(ctx);
     return subject.equals(TestsView.FILM)
-        ? wetside.findTests().ofFilm()
+        ? wetside.bathTests().findTests().ofFilm()
         : wetside
+            .bathTests()
             .findTests()
             .of(subject)
             .orElseThrow(

@@ -56,14 +56,17 @@ public record TestBody(
     if (ofFilm) {
       List<String> numbers = rolls == null ? List.of() : rolls;
       return seen == null
-          ? wetside.startTest().ofFilm(numbers)
-          : wetside.judgeTest().madeOfFilm(numbers, Sighting.parse(seen), said());
+          ? wetside.bathTests().startTest().ofFilm(numbers)
+          : wetside.bathTests().judgeTest().madeOfFilm(numbers, Sighting.parse(seen), said());
     }
     Optional<ClipWish> clip =
         what == TrialKind.CLEARING ? Optional.of(clip(wetside, subject)) : Optional.empty();
     return seen == null
-        ? wetside.startTest().of(subject, what, clip)
-        : wetside.judgeTest().made(subject, what, clip, took(what), Sighting.parse(seen), said());
+        ? wetside.bathTests().startTest().of(subject, what, clip)
+        : wetside
+            .bathTests()
+            .judgeTest()
+            .made(subject, what, clip, took(what), Sighting.parse(seen), said());
   }
 
   private ClipWish clip(Wetside wetside, String subject) {

@@ -76,12 +76,12 @@ public final class TestRoutes implements Routes {
 
   private void begin(String subject, TrialKind kind, FieldReader reader) {
     if (kind.ofFilm()) {
-      wetside.startTest().ofFilm(TestForm.rolls(reader));
+      wetside.bathTests().startTest().ofFilm(TestForm.rolls(reader));
       return;
     }
     Optional<ClipWish> clip = kind == TrialKind.CLEARING ? TestForm.clip(reader) : Optional.empty();
     if (reader.isGood()) {
-      wetside.startTest().of(subject, kind, clip);
+      wetside.bathTests().startTest().of(subject, kind, clip);
     }
   }
 
@@ -90,6 +90,7 @@ public final class TestRoutes implements Routes {
     try {
       Trial ended =
           wetside
+              .bathTests()
               .judgeTest()
               .judge(
                   number(reader.form().value("test")),

@@ -24,13 +24,13 @@ public final class WasteApi implements Routes {
   public void register(RoutesConfig routes) {
     routes.addEndpoint(
         Operation.get(ALL, "The jugs for waste, with litres and an estimate of silver")
-            .answers(WasteView.class, ctx -> WasteView.of(wetside.keepJugs())));
+            .answers(WasteView.class, ctx -> WasteView.of(wetside.wasteBook().keepJugs())));
     routes.addEndpoint(
         Operation.post(ALL, "Put an empty jug there")
             .creates(
                 JugBody.class,
                 WasteView.class,
-                (ctx, body) -> view(wetside.keepJugs().add(body.described()))));
+                (ctx, body) -> view(wetside.wasteBook().keepJugs().add(body.described()))));
     routes.addEndpoint(
         Operation.get(ONE, "One jug with its book")
             .answers(WasteView.class, ctx -> view(known(ctx))));
@@ -39,23 +39,23 @@ public final class WasteApi implements Routes {
             .creates(
                 PouringBody.class,
                 WasteView.class,
-                (ctx, body) -> view(body.to(wetside.pourWaste(), name(ctx)))));
+                (ctx, body) -> view(body.to(wetside.wasteBook().pourWaste(), name(ctx)))));
     routes.addEndpoint(
         Operation.post(ONE + "/handed-in", "Hand it in: it comes back empty")
             .creates(
                 HandInBody.class,
                 WasteView.class,
-                (ctx, body) -> view(body.to(wetside.handIn(), name(ctx)))));
+                (ctx, body) -> view(body.to(wetside.wasteBook().handIn(), name(ctx)))));
     routes.addEndpoint(
         Operation.post(ONE + "/taken-back", "Take back a pouring that was not one")
             .creates(
                 TakeBackBody.class,
                 WasteView.class,
-                (ctx, body) -> view(body.to(wetside.pourWaste(), name(ctx)))));
+                (ctx, body) -> view(body.to(wetside.wasteBook().pourWaste(), name(ctx)))));
   }
 
   private WasteView view(FilledJug jug) {
-    return WasteView.one(jug, wetside.keepJugs());
+    return WasteView.one(jug, wetside.wasteBook().keepJugs());
   }
 
   private String name(Context ctx) {
@@ -65,6 +65,7 @@ public final class WasteApi implements Routes {
   private FilledJug known(Context ctx) {
     String name = ctx.pathParam("jug");
     return wetside
+        .wasteBook()
         .keepJugs()
         .find(name)
         .orElseThrow(() -> new NotFoundResponse("There is no jug " + name + "."));

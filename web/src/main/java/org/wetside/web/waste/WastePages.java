@@ -57,6 +57,7 @@ public final class WastePages implements Routes {
       try {
         FilledJug jug =
             wetside
+                .wasteBook()
                 .keepJugs()
                 .add(
                     new JugBody(form.value("name"), form.value("kind"), holds.get().millilitres())
@@ -89,7 +90,7 @@ public final class WastePages implements Routes {
                     form.value("bath"),
                     volume.map(Volume::millilitres).orElse(null),
                     form.value("note"))
-                .to(wetside.pourWaste(), form.value("jug"));
+                .to(wetside.wasteBook().pourWaste(), form.value("jug"));
         String now = Pages.units(ctx).words(jug.filled());
         pages.goSaying(ctx, pathOf(jug.jug().name()), "Poured in: " + now + " are in it now.");
         return;
@@ -113,7 +114,7 @@ public final class WastePages implements Routes {
     FilledForm form = FilledForm.of(ctx);
     try {
       new HandInBody(form.value("on"), form.value("to"), form.value("handInNote"))
-          .to(wetside.handIn(), jug.jug().name());
+          .to(wetside.wasteBook().handIn(), jug.jug().name());
       pages.goSaying(ctx, ALL, "Jug " + jug.jug().name() + " was handed in and is empty.");
     } catch (BadValueException refused) {
       String field = refused.thing().equals("handed in to") ? "to" : "on";
@@ -126,7 +127,7 @@ public final class WastePages implements Routes {
     FilledForm form = FilledForm.of(ctx);
     try {
       new TakeBackBody(line(form.value("line")), form.value("reason"))
-          .to(wetside.pourWaste(), jug.jug().name());
+          .to(wetside.wasteBook().pourWaste(), jug.jug().name());
       pages.goSaying(ctx, pathOf(jug.jug().name()), "Taken back; the line stays in the book.");
     } catch (BadValueException refused) {
       showOne(ctx, jug, form.saying("reason", refused));
@@ -141,7 +142,7 @@ public final class WastePages implements Routes {
     WastePage page =
         new WastePage(
             pages.sheet(ctx, Place.SHELF, "Waste"),
-            WasteView.of(wetside.keepJugs()),
+            WasteView.of(wetside.wasteBook().keepJugs()),
             form,
             WastePage.bottles(wetside.listBottles().all()));
     if (form.isRefused()) {
@@ -157,7 +158,7 @@ public final class WastePages implements Routes {
     JugPage page =
         new JugPage(
             pages.sheet(ctx, Place.SHELF, "Jug " + jug.jug().name()),
-            JugView.of(jug, wetside.keepJugs()),
+            JugView.of(jug, wetside.wasteBook().keepJugs()),
             shown);
     if (refused) {
       pages.showRefused(ctx, "waste/jug.jte", page);
@@ -182,6 +183,7 @@ public final class WastePages implements Routes {
   private FilledJug known(Context ctx) {
     String name = ctx.pathParam("jug");
     return wetside
+        .wasteBook()
         .keepJugs()
         .find(name)
         .orElseThrow(() -> new NotFoundResponse("There is no jug " + name + "."));

@@ -32,11 +32,12 @@ public final class WastePapers implements Routes {
     String name = ctx.pathParam("jug");
     FilledJug jug =
         wetside
+            .wasteBook()
             .keepJugs()
             .find(name)
             .orElseThrow(() -> new NotFoundResponse("There is no jug " + name + "."));
     return WastePaper.of(
-        JugView.of(jug, wetside.keepJugs()),
+        JugView.of(jug, wetside.wasteBook().keepJugs()),
         Pages.units(ctx),
         Today.of(wetside.clock()),
         ctx.queryParam("paper"));

@@ -84,8 +84,24 @@ class DensityRoutesTest {
 
   private static String strip() {
     return form(
-        "label0", "strip", "x0", "0", "y0", "5", "width0", "240", "height0", "50",
-        "strip", "strip", "steps", "12", "first", "1", "negative", "silver");
+        "label0",
+        "strip",
+        "x0",
+        "0",
+        "y0",
+        "5",
+        "width0",
+        "240",
+        "height0",
+        "50",
+        "strip",
+        "strip",
+        "steps",
+        "12",
+        "first",
+        "1",
+        "negative",
+        "silver");
   }
 
   /** All twelve steps as the page would send them once the strip was divided. */
@@ -94,16 +110,23 @@ class DensityRoutesTest {
     for (int i = 0; i < 12; i++) {
       fields.addAll(
           List.of(
-              "label" + i, "" + (i + 1), "x" + i, "" + (20 * i + 4), "y" + i, "5", "width" + i,
-              "12", "height" + i, "50"));
+              "label" + i,
+              "" + (i + 1),
+              "x" + i,
+              "" + (20 * i + 4),
+              "y" + i,
+              "5",
+              "width" + i,
+              "12",
+              "height" + i,
+              "50"));
     }
     return form(fields.toArray(String[]::new));
   }
 
   private void keptAndDeclared() {
     assertThat(keep("strip.tif", Tiffs.steps()).statusCode()).isEqualTo(201);
-    assertThat(
-            server.postForm("/curves/patches/strip.tif/declare", "linear=yes").statusCode())
+    assertThat(server.postForm("/curves/patches/strip.tif/declare", "linear=yes").statusCode())
         .isEqualTo(303);
   }
 
@@ -119,7 +142,8 @@ class DensityRoutesTest {
     HttpResponse<String> divided =
         server.postForm("/curves/patches/strip.tif", strip() + "&do=divide");
     assertThat(divided.statusCode()).isEqualTo(200);
-    assertThat(divided.body()).contains("name=\"label11\" value=\"12\"", "name=\"x11\" value=\"224\"");
+    assertThat(divided.body())
+        .contains("name=\"label11\" value=\"12\"", "name=\"x11\" value=\"224\"");
 
     HttpResponse<String> measured =
         server.postForm("/curves/patches/strip.tif", twelve("do", "read", "instrument", ""));
@@ -143,8 +167,16 @@ class DensityRoutesTest {
                 .postForm(
                     "/curves/instruments/flatbed/calibrate",
                     form(
-                        "tablet", "T 12", "on", "2026-01-14", "method", "formula", "seen",
-                        seen.toString(), "note", "strip.tif"))
+                        "tablet",
+                        "T 12",
+                        "on",
+                        "2026-01-14",
+                        "method",
+                        "formula",
+                        "seen",
+                        seen.toString(),
+                        "note",
+                        "strip.tif"))
                 .statusCode())
         .isEqualTo(303);
     assertThat(server.get("/curves/instruments/flatbed").body())
@@ -162,8 +194,7 @@ class DensityRoutesTest {
         .contains("name=\"x11\" value=\"224\"");
 
     HttpResponse<String> csv =
-        server.postForm(
-            "/curves/patches/strip.tif/readings.csv", twelve("instrument", "flatbed"));
+        server.postForm("/curves/patches/strip.tif/readings.csv", twelve("instrument", "flatbed"));
     assertThat(csv.headers().firstValue("Content-Type").orElseThrow()).contains("text/csv");
     assertThat(csv.body()).contains("step,density,net,mean,sd,pixels,clipped_pixels", "6,0.800,,");
   }
@@ -181,8 +212,22 @@ class DensityRoutesTest {
 
     String one =
         form(
-            "label0", "12", "x0", "224", "y0", "5", "width0", "12", "height0", "50", "do", "read",
-            "instrument", "flatbed", "negative", "silver");
+            "label0",
+            "12",
+            "x0",
+            "224",
+            "y0",
+            "5",
+            "width0",
+            "12",
+            "height0",
+            "50",
+            "do",
+            "read",
+            "instrument",
+            "flatbed",
+            "negative",
+            "silver");
     assertThat(server.postForm("/curves/patches/strip.tif", one).body())
         .contains("not read: darker than the densest usable step");
   }
@@ -201,8 +246,7 @@ class DensityRoutesTest {
             "/api/instruments/flatbed/calibrations",
             "{\"tablet\":\"t 12\",\"seen\":\"" + seen + "\"}");
     assertThat(made.statusCode()).as(made.body()).isEqualTo(201);
-    assertThat(made.body())
-        .contains("\"on\":\"2026-01-14\"", "\"densest\":1.4", "\"drift\":null");
+    assertThat(made.body()).contains("\"on\":\"2026-01-14\"", "\"densest\":1.4", "\"drift\":null");
   }
 
   @Test
@@ -272,8 +316,8 @@ class DensityRoutesTest {
         server.postForm(
             "/curves/patches/strip.tif",
             form(
-                "label0", "1", "x0", "ten", "y0", "0", "width0", "9", "height0", "9", "label1",
-                "2", "x1", "0", "y1", "0", "width1", "9", "height1", "", "do", "read"));
+                "label0", "1", "x0", "ten", "y0", "0", "width0", "9", "height0", "9", "label1", "2",
+                "x1", "0", "y1", "0", "width1", "9", "height1", "", "do", "read"));
     assertThat(rows.statusCode()).isEqualTo(422);
     assertThat(rows.body())
         .contains("left of patch 1", "height of patch 2", "whole number", "value=\"ten\"");
@@ -282,8 +326,8 @@ class DensityRoutesTest {
                 .postForm(
                     "/curves/patches/strip.tif",
                     form(
-                        "label0", "1", "x0", "230", "y0", "0", "width0", "90", "height0", "9",
-                        "do", "read"))
+                        "label0", "1", "x0", "230", "y0", "0", "width0", "90", "height0", "9", "do",
+                        "read"))
                 .body())
         .contains("leaves the picture of 240×60", "value=\"230\"");
     assertThat(

@@ -104,10 +104,11 @@ class RecalledRollsTest {
         .doesNotContain("Clearing time");
     server
         .wetside()
+        .bathTests()
         .judgeTest()
         .made("F", TrialKind.IODIDE, Optional.empty(), Duration.ofMinutes(1), Sighting.BAD, "");
     clock.pass(Duration.ofDays(1));
-    server.wetside().judgeTest().madeOfFilm(List.of("A-1"), Sighting.GOOD, "");
+    server.wetside().bathTests().judgeTest().madeOfFilm(List.of("A-1"), Sighting.GOOD, "");
 
     assertThat(server.get("/negatives/A-1").body())
         .contains("Iodide test, 14 January", "bottle F is exhausted")
@@ -124,7 +125,7 @@ class RecalledRollsTest {
 
   @Test
   void aStainMeansWashItAgain() {
-    server.wetside().judgeTest().madeOfFilm(List.of("A-1"), Sighting.BAD, "");
+    server.wetside().bathTests().judgeTest().madeOfFilm(List.of("A-1"), Sighting.BAD, "");
     assertThat(server.get("/negatives/A-1").body())
         .contains("The drop left a stain", "wash it again");
   }
@@ -141,6 +142,7 @@ class RecalledRollsTest {
   private void clip(String letter, int seconds, boolean fresh) {
     server
         .wetside()
+        .bathTests()
         .judgeTest()
         .made(
             letter,

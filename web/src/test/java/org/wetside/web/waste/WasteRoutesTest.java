@@ -50,7 +50,7 @@ class WasteRoutesTest {
     assertThat(refused.statusCode()).isEqualTo(422);
     assertThat(refused.body())
         .contains("F-24", "household bleach", "chlorine", "CH-S14", "value=\"250\"");
-    assertThat(server.wetside().keepJugs().of("W 2").inside()).hasSize(1);
+    assertThat(server.wetside().wasteBook().keepJugs().of("W 2").inside()).hasSize(1);
   }
 
   @Test
