@@ -18,6 +18,7 @@ module org.wetside.core {
   exports org.wetside.core.source;
   exports org.wetside.core.sensitometry;
   exports org.wetside.core.instrument;
+  exports org.wetside.core.strip;
   exports org.wetside.core.thermal;
   exports org.wetside.core.bath;
   exports org.wetside.core.shelf;

@@ -35,7 +35,8 @@ final class Schema {
           "V14__marks.sql",
           "V15__measures.sql",
           "V16__learning.sql",
-          "V17__instruments.sql");
+          "V17__instruments.sql",
+          "V18__strip.sql");
 
   private Schema() {}
 

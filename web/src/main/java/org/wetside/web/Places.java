@@ -50,6 +50,9 @@ import org.wetside.web.shelf.MixRoutes;
 import org.wetside.web.shelf.RecallRoutes;
 import org.wetside.web.shelf.ShelfApi;
 import org.wetside.web.shelf.ShelfRoutes;
+import org.wetside.web.strip.FamilyRoutes;
+import org.wetside.web.strip.StripApi;
+import org.wetside.web.strip.StripRoutes;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
 import org.wetside.web.track.TrackRoutes;
@@ -124,6 +127,10 @@ final class Places {
         new NegativesRoutes(wetside, pages),
         new JudgeRoutes(wetside, pages),
         new LearningRoutes(wetside, pages),
-        new LearningApi(wetside));
+        new LearningApi(wetside),
+        new StripApi(wetside),
+        new FamilyRoutes(wetside, pages),
+        // the last one under /curves: it takes any word there for the number of a curve
+        new StripRoutes(wetside, pages));
   }
 }

@@ -21,6 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wetside.acceptance.Browsing;
 import org.wetside.app.Wetside;
+import org.wetside.app.curves.StripDraft;
+import org.wetside.app.curves.StripReader;
 import org.wetside.app.density.Calibrate;
 import org.wetside.app.density.Densitometry;
 import org.wetside.app.density.TabletLines;
@@ -30,6 +32,7 @@ import org.wetside.core.instrument.Calibration;
 import org.wetside.core.instrument.Instrument;
 import org.wetside.core.instrument.InstrumentKind;
 import org.wetside.core.instrument.StepTablet;
+import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.BottleRole;
@@ -82,6 +85,10 @@ class EveryPageTest {
         "/curves/tablets",
         "/curves/tablets/T12",
         "/curves/patches",
+        "/curves",
+        "/curves/new",
+        "/curves/1",
+        "/curves/family?strip=1&strip=2&strip=3",
         "/negatives",
         "/curves/learning",
         "/equipment",
@@ -111,6 +118,7 @@ class EveryPageTest {
             new WeighOut.Question(
                 "F-24", Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
     instrument();
+    measureStrips();
     server = WebServer.start(wetside, WebOptions.onPort(0));
     browsing = new Browsing();
   }
@@ -142,6 +150,39 @@ class EveryPageTest {
                   Calibration.Method.FORMULA,
                   seen.toString(),
                   ""));
+    }
+  }
+
+  /** Three strips that are computed, not read, one with a step that lies off. */
+  private void measureStrips() {
+    double[] gammas = {0.50, 0.60, 0.70};
+    String[] minutes = {"7:00", "9:30", "13:00"};
+    for (int i = 0; i < gammas.length; i++) {
+      StringBuilder readings = new StringBuilder();
+      for (int step = 0; step < 21; step++) {
+        double x = -3.40 + 0.15 * step;
+        double density = 0.20 + gammas[i] * 0.12 * Math.log1p(Math.exp((x + 2.5) / 0.12));
+        readings.append(
+            String.format(Locale.ROOT, "%.2f,%.2f\n", x, density + (step == 14 ? 0.06 : 0)));
+      }
+      StripDraft draft =
+          new StripDraft(
+              "TRI-X 400",
+              "D-76",
+              "1+1",
+              minutes[i],
+              "20C",
+              "small",
+              "2026-01-11",
+              "calibrated",
+              "logH",
+              readings.toString(),
+              "",
+              "",
+              "",
+              "0.20",
+              "");
+      wetside.keepStrips().keep(new StripReader(Units.METRIC).read(draft).orElseThrow());
     }
   }
 

@@ -34,22 +34,25 @@ final class NumberTable {
           lines.isEmpty() ? "nothing" : lines.get(0),
           "it must be the header " + header + ", parted by a comma; decimal marks are points");
     }
+    rows(lines.subList(1, lines.size()), 2, taker);
+  }
+
+  /** The same for lines below a header, or without one; the first has that number. */
+  void rows(List<String> lines, int firstNumber, BiConsumer<String, String> taker) {
     List<String> wrong = new ArrayList<>();
-    for (int i = 1; i < lines.size(); i++) {
+    for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i).strip();
       if (!line.isEmpty() && !line.startsWith("#")) {
         try {
           take(line, taker);
         } catch (BadValueException refused) {
-          wrong.add("line " + (i + 1) + ": " + refused.getMessage());
+          wrong.add("line " + (firstNumber + i) + ": " + refused.getMessage());
         }
       }
     }
     if (!wrong.isEmpty()) {
       throw new BadValueException(
-          "table",
-          wrong.size() + " bad of " + (lines.size() - 1) + " lines",
-          String.join("; ", wrong));
+          "table", wrong.size() + " bad of " + lines.size() + " lines", String.join("; ", wrong));
     }
   }
 
@@ -78,6 +81,10 @@ final class NumberTable {
   /** A cell as a number. */
   static double number(String thing, String cell, String example) {
     String plain = cell.replace('\u2212', '-');
+    if (plain.matches(DIGITS_AROUND_COMMA)) {
+      throw new BadValueException(
+          thing, cell, "its decimal mark is a comma: write a point, for example " + example);
+    }
     if (!plain.matches(NUMBER)) {
       throw new BadValueException(
           thing,

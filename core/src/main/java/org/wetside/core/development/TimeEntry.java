@@ -1,6 +1,7 @@
 package org.wetside.core.development;
 
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.ExposureIndex;
@@ -58,8 +59,18 @@ public record TimeEntry(
     return id.startsWith(OWN_PREFIX);
   }
 
-  /** A line typed in with its source is published; without one it is from memory. */
+  /** How the source of a time begins that the user measured. */
+  public static final String MEASURED_SOURCE = "measured";
+
+  /**
+   * A line typed in with its source is published; one whose source begins with the word measured is
+   * the user's own measurement; without a source it is from memory.
+   */
   public static Standing standingOfTyped(String source) {
-    return source.isBlank() ? Standing.FROM_MEMORY : Standing.PUBLISHED;
+    String bare = source.strip().toLowerCase(Locale.ROOT);
+    if (bare.isEmpty()) {
+      return Standing.FROM_MEMORY;
+    }
+    return bare.matches(MEASURED_SOURCE + "\\b.*") ? Standing.MEASURED : Standing.PUBLISHED;
   }
 }

@@ -73,9 +73,21 @@ public record CurveView(
     List<RemarkView> remarks,
     String standing,
     long seed) {
+  /** Why there is no speed with relative light. */
+  public static final String NO_SPEED =
+      "not determinable: the log exposures are relative, only their differences are known";
 
-  /** The view of an answer. */
+  /** The view of an answer whose exposures are lux seconds. */
   public static CurveView of(ReadCurve.Answer answer) {
+    return of(answer, true);
+  }
+
+  /**
+   * The view of an answer.
+   *
+   * @param givesSpeed whether the exposures are lux seconds; without, no speed is shown
+   */
+  public static CurveView of(ReadCurve.Answer answer, boolean givesSpeed) {
     CharacteristicCurve curve = answer.curve();
     CurveResults results = answer.results();
     List<SpeedStep> iso = results.isoBand();
@@ -89,12 +101,12 @@ public record CurveView(
         iso.isEmpty() ? null : iso.stream().map(SpeedStep::iso).toList(),
         results.isoSpeed().map(SpeedStep::degrees).orElse(null),
         iso.isEmpty() ? null : iso.stream().map(SpeedStep::degrees).toList(),
-        value(results, Measure.EXPOSURE_INDEX),
-        band(results, Measure.EXPOSURE_INDEX),
+        givesSpeed ? value(results, Measure.EXPOSURE_INDEX) : null,
+        givesSpeed ? band(results, Measure.EXPOSURE_INDEX) : null,
         value(results, Measure.DELTA_X),
         band(results, Measure.DELTA_X),
-        value(results, Measure.SPEED_DELTA_X),
-        band(results, Measure.SPEED_DELTA_X),
+        givesSpeed ? value(results, Measure.SPEED_DELTA_X) : null,
+        givesSpeed ? band(results, Measure.SPEED_DELTA_X) : null,
         value(results, Measure.AVERAGE_GRADIENT),
         band(results, Measure.AVERAGE_GRADIENT),
         value(results, Measure.CONTRAST_INDEX),
@@ -106,12 +118,25 @@ public record CurveView(
         curve.stepCount(),
         curve.moved().stream().map(MovedView::of).toList(),
         curve.outliers().stream().map(OutlierView::of).toList(),
-        results.results().stream()
-            .filter(result -> !result.remark().isEmpty())
-            .map(RemarkView::of)
-            .toList(),
+        remarks(results, givesSpeed),
         "measured",
         results.seed());
+  }
+
+  private static List<RemarkView> remarks(CurveResults results, boolean givesSpeed) {
+    return results.results().stream()
+        .map(
+            result ->
+                !givesSpeed && isSpeed(result.measure())
+                    ? new RemarkView(result.measure().words(), NO_SPEED)
+                    : RemarkView.of(result))
+        .filter(remark -> !remark.reason().isEmpty())
+        .toList();
+  }
+
+  /** Whether it means something only in lux seconds. */
+  public static boolean isSpeed(Measure measure) {
+    return measure == Measure.EXPOSURE_INDEX || measure == Measure.SPEED_DELTA_X;
   }
 
   private static @Nullable Double value(CurveResults results, Measure measure) {

@@ -25,7 +25,8 @@ public record FitView(
     double delayMinutesSd,
     double residualSd,
     List<String> warnings) {
-  static FitView of(ContrastDescription.Described fit) {
+  /** The view of a description. */
+  public static FitView of(ContrastDescription.Described fit) {
     return new FitView(
         fit.saturation().limit(),
         fit.standardErrors().limit(),

@@ -26,6 +26,7 @@ final class StyleBundle {
           "wash",
           "learning",
           "density",
+          "curves",
           "tape",
           "bench",
           "bench-keys",

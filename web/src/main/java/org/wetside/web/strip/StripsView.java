@@ -1,0 +1,15 @@
+package org.wetside.web.strip;
+
+import java.util.List;
+import org.wetside.app.Wetside;
+
+/**
+ * The strips on file, as {@code GET /api/curves} answers.
+ *
+ * @param curves those of one film and developer together, by rising time
+ */
+public record StripsView(List<StripView> curves) {
+  static StripsView of(Wetside wetside) {
+    return new StripsView(wetside.keepStrips().all().stream().map(StripView::of).toList());
+  }
+}
