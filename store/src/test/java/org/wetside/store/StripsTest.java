@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -86,7 +87,7 @@ class StripsTest {
         .containsExactly(3L);
   }
 
-  private static FilmStrip strip(StepLight light, StepScale scale, Double baseFog) {
+  private static FilmStrip strip(StepLight light, StepScale scale, @Nullable Double baseFog) {
     return new FilmStrip(
         "TRI-X 400",
         "D-76",

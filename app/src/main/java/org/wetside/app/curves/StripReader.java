@@ -177,7 +177,7 @@ public final class StripReader {
   /** Numbers parted by blanks, lines or commas; a comma inside a number is refused. */
   private static List<OpticalDensity> tablet(String text) {
     List<OpticalDensity> densities = new ArrayList<>();
-    for (String token : text.replace("\uFEFF", "").strip().split("[\\s;]+")) {
+    for (String token : text.replace("\uFEFF", "").strip().split("[\\s;]+", -1)) {
       for (String cell : parts(token.replaceFirst(",$", ""))) {
         densities.add(OpticalDensity.of(NumberTable.number("density of the tablet", cell, "0.20")));
       }

@@ -32,7 +32,11 @@ final class Digits {
 
   /** Seconds as {@code 9:40}. */
   static String clock(double seconds) {
-    long whole = Math.round(seconds);
+    return clock(Math.round(seconds));
+  }
+
+  /** Whole seconds as {@code 9:40}. */
+  static String clock(long whole) {
     return String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60);
   }
 

@@ -34,12 +34,12 @@ public final class FamilyRoutes implements Routes {
 
   @Override
   public void register(RoutesConfig routes) {
-    routes.get(HERE, ctx -> show(ctx, asked(ctx, ctx.queryParamMap())));
+    routes.get(HERE, ctx -> show(ctx, asked(ctx.queryParamMap())));
     routes.post(HERE + "/times", this::keep);
   }
 
   /** The fields of the aim; without a word the usual ones, which stand in the fields. */
-  private static Asked asked(Context ctx, Map<String, List<String>> said) {
+  private static Asked asked(Map<String, List<String>> said) {
     Map<String, String> values = new LinkedHashMap<>();
     said.forEach((name, all) -> values.put(name, all.isEmpty() ? "" : all.get(0)));
     values.putIfAbsent("range", FamilyQuery.USUAL_RANGE);
@@ -122,7 +122,7 @@ public final class FamilyRoutes implements Routes {
   }
 
   private void keep(Context ctx) {
-    Asked asked = asked(ctx, ctx.formParamMap());
+    Asked asked = asked(ctx.formParamMap());
     int n = n(asked.form().value("n"));
     String field = TimeRow.field(n);
     try {
