@@ -14,8 +14,7 @@ import org.wetside.app.bench.RinseRun;
 import org.wetside.app.bench.StartRun;
 import org.wetside.app.bench.ThreadAlarm;
 import org.wetside.app.care.CareForSteps;
-import org.wetside.app.curves.KeepMeasuredTime;
-import org.wetside.app.curves.KeepStrips;
+import org.wetside.app.curves.Sensitometry;
 import org.wetside.app.density.Densitometry;
 import org.wetside.app.drawer.AddRolls;
 import org.wetside.app.drawer.ChangeRoll;
@@ -287,14 +286,9 @@ public final class Wetside implements AutoCloseable {
     return new AddTime(this::database, clock);
   }
 
-  /** The strips of film that were measured. */
-  public KeepStrips keepStrips() {
-    return new KeepStrips(this::database, clock);
-  }
-
-  /** Puts what strips show among the times. */
-  public KeepMeasuredTime keepMeasuredTime() {
-    return new KeepMeasuredTime(addTime());
+  /** Measured film and development. */
+  public Sensitometry sensitometry() {
+    return new Sensitometry(this::database, clock, addTime());
   }
 
   /** Keeps a printed table of times. */

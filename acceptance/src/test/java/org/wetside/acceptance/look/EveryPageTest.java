@@ -182,7 +182,10 @@ class EveryPageTest {
               "",
               "0.20",
               "");
-      wetside.keepStrips().keep(new StripReader(Units.METRIC).read(draft).orElseThrow());
+      wetside
+          .sensitometry()
+          .keepStrips()
+          .keep(new StripReader(Units.METRIC).read(draft).orElseThrow());
     }
   }
 

@@ -46,7 +46,10 @@ final class DemoStrips {
               "",
               "0.24",
               "step tablet no. 2, read twice");
-      wetside.keepStrips().keep(new StripReader(Units.METRIC).read(draft).orElseThrow());
+      wetside
+          .sensitometry()
+          .keepStrips()
+          .keep(new StripReader(Units.METRIC).read(draft).orElseThrow());
     }
   }
 
@@ -56,8 +59,7 @@ final class DemoStrips {
       double logH = -3.10 + 0.15 * (step - 1);
       for (int time = 0; time < 2; time++) {
         double off = (misread && step == MISREAD_STEP ? 0.05 : 0) + scatter.nextDouble(-0.01, 0.01);
-        lines.append(
-            String.format(Locale.ROOT, "%.2f,%.2f\n", logH, density(gamma, logH) + off));
+        lines.append(String.format(Locale.ROOT, "%.2f,%.2f\n", logH, density(gamma, logH) + off));
       }
     }
     return lines.toString();

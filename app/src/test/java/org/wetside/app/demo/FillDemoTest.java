@@ -36,7 +36,7 @@ class FillDemoTest {
       }
       assertThat(wetside.keepTanks().all()).hasSize(2);
       assertThat(wetside.keepThermometers().all()).hasSize(2);
-      assertThat(wetside.keepStrips().all()).hasSize(3);
+      assertThat(wetside.sensitometry().keepStrips().all()).hasSize(3);
       assertThat(wetside.listTimes().inUse()).hasSize(1);
       assertThat(wetside.learning().seeLearned().now().lessons().lessons()).hasSize(1);
       assertThat(wetside.listBottles().all())

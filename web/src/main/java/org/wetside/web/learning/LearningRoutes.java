@@ -36,9 +36,7 @@ public final class LearningRoutes implements Routes {
         ctx,
         "learning/learning.jte",
         LearningPage.of(
-            pages.sheet(ctx, Place.NEGATIVES, "What was learned"),
-            learned,
-            Days.of(wetside.clock())));
+            pages.sheet(ctx, Place.CURVES, "What was learned"), learned, Days.of(wetside.clock())));
   }
 
   private void use(Context ctx) {

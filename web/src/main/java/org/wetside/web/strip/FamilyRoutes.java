@@ -72,7 +72,8 @@ public final class FamilyRoutes implements Routes {
         return;
       }
       FamilyAnswer answer =
-          new ReadFamily().answer(wetside.keepStrips().find(strips), asked.query().aim());
+          new ReadFamily()
+              .answer(wetside.sensitometry().keepStrips().find(strips), asked.query().aim());
       FamilyPage page = page(ctx, asked.form(), strips, answer);
       if (asked.form().isRefused()) {
         pages.showRefused(ctx, TEMPLATE, page);
@@ -128,8 +129,11 @@ public final class FamilyRoutes implements Routes {
     try {
       FamilyAnswer family =
           new ReadFamily()
-              .answer(wetside.keepStrips().find(asked.query().numbers()), asked.query().aim());
-      KeepOutcome outcome = wetside.keepMeasuredTime().keep(family, n, asked.form().value(field));
+              .answer(
+                  wetside.sensitometry().keepStrips().find(asked.query().numbers()),
+                  asked.query().aim());
+      KeepOutcome outcome =
+          wetside.sensitometry().keepMeasuredTime().keep(family, n, asked.form().value(field));
       if (outcome instanceof KeepOutcome.Refused refused) {
         String why =
             String.join("; ", refused.problems().stream().map(RowProblem::message).toList());

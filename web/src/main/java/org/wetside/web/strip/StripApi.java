@@ -34,7 +34,8 @@ public final class StripApi implements Routes {
             .creates(
                 StripBody.class,
                 ReadStripView.class,
-                (ctx, body) -> ReadStripView.of(wetside.keepStrips().keep(body.strip()))));
+                (ctx, body) ->
+                    ReadStripView.of(wetside.sensitometry().keepStrips().keep(body.strip()))));
     routes.addEndpoint(
         Operation.get(ALL + "/family", "What strips of several times show: times for N-2 to N+2")
             .query(FamilyQuery.class, "curves")
@@ -49,6 +50,7 @@ public final class StripApi implements Routes {
                 (ctx, body) ->
                     MeasuredTimeView.of(
                         wetside
+                            .sensitometry()
                             .keepMeasuredTime()
                             .keep(family(body.query()), body.wanted(), body.index()))));
     routes.addEndpoint(
@@ -61,18 +63,22 @@ public final class StripApi implements Routes {
                 ReadStripView.class,
                 (ctx, body) ->
                     ReadStripView.of(
-                        wetside.keepStrips().keepInPlaceOf(known(ctx).id(), body.strip()))));
+                        wetside
+                            .sensitometry()
+                            .keepStrips()
+                            .keepInPlaceOf(known(ctx).id(), body.strip()))));
     routes.addEndpoint(
         Operation.delete(ONE, "Take a strip out of use; answers with those left")
             .answers(StripsView.class, this::withdrawn));
   }
 
   private FamilyAnswer family(FamilyQuery query) {
-    return new ReadFamily().answer(wetside.keepStrips().find(query.numbers()), query.aim());
+    return new ReadFamily()
+        .answer(wetside.sensitometry().keepStrips().find(query.numbers()), query.aim());
   }
 
   private StripsView withdrawn(Context ctx) {
-    boolean there = wetside.keepStrips().withdraw(known(ctx).id());
+    boolean there = wetside.sensitometry().keepStrips().withdraw(known(ctx).id());
     if (!there) {
       throw new NotFoundResponse("There is no curve " + ctx.pathParam("curve") + ".");
     }
@@ -91,7 +97,7 @@ public final class StripApi implements Routes {
   static KeptStrip known(Wetside wetside, String number) {
     Optional<KeptStrip> found =
         number.matches("\\d{1,15}")
-            ? wetside.keepStrips().find(Long.parseLong(number))
+            ? wetside.sensitometry().keepStrips().find(Long.parseLong(number))
             : Optional.empty();
     return found.orElseThrow(() -> new NotFoundResponse("There is no curve " + number + "."));
   }

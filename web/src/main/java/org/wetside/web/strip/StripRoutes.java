@@ -50,7 +50,7 @@ public final class StripRoutes implements Routes {
         "strip/all.jte",
         new StripsPage(
             pages.sheet(ctx, Place.CURVES, "Curves"),
-            StripGroup.of(wetside.keepStrips().all(), Pages.units(ctx))));
+            StripGroup.of(wetside.sensitometry().keepStrips().all(), Pages.units(ctx))));
   }
 
   private void blank(Context ctx) {
@@ -68,7 +68,7 @@ public final class StripRoutes implements Routes {
       pages.showRefused(ctx, FORM, form(ctx, form.shown(), NEW, ""));
       return;
     }
-    KeptStrip kept = wetside.keepStrips().keep(strip.get());
+    KeptStrip kept = wetside.sensitometry().keepStrips().keep(strip.get());
     pages.goSaying(ctx, HERE + "/" + kept.id(), "Kept as curve " + kept.id() + ".");
   }
 
@@ -87,7 +87,7 @@ public final class StripRoutes implements Routes {
           ctx, FORM, form(ctx, form.shown(), changePath(old), String.valueOf(old.id())));
       return;
     }
-    KeptStrip kept = wetside.keepStrips().keepInPlaceOf(old.id(), strip.get());
+    KeptStrip kept = wetside.sensitometry().keepStrips().keepInPlaceOf(old.id(), strip.get());
     pages.goSaying(
         ctx,
         HERE + "/" + kept.id(),
@@ -96,7 +96,7 @@ public final class StripRoutes implements Routes {
 
   private void withdraw(Context ctx) {
     KeptStrip kept = known(ctx);
-    boolean gone = wetside.keepStrips().withdraw(kept.id());
+    boolean gone = wetside.sensitometry().keepStrips().withdraw(kept.id());
     pages.goSaying(
         ctx,
         HERE,
@@ -136,7 +136,7 @@ public final class StripRoutes implements Routes {
 
   private String familyPath(KeptStrip kept, org.wetside.core.quantity.Units units) {
     List<KeptStrip> alike =
-        wetside.keepStrips().all().stream()
+        wetside.sensitometry().keepStrips().all().stream()
             .filter(other -> other.strip().isOfOneKindWith(kept.strip()))
             .toList();
     return StripGroup.of(alike, units).stream()

@@ -10,6 +10,7 @@ import org.wetside.app.Wetside;
  */
 public record StripsView(List<StripView> curves) {
   static StripsView of(Wetside wetside) {
-    return new StripsView(wetside.keepStrips().all().stream().map(StripView::of).toList());
+    return new StripsView(
+        wetside.sensitometry().keepStrips().all().stream().map(StripView::of).toList());
   }
 }
