@@ -36,7 +36,9 @@ class FormulaCommandTest {
     assertThat(said.out())
         .contains("3. sodium sulfite, heptahydrate: 140.04 g")
         .contains("× 2.0005, computed, CH-S53", "printed: 2.0, CH-S14, p.330")
-        .contains("dissolve 2 g in water to make 100 mL (2 %), take 70 mL")
+        .contains(
+            "dissolve 2 g in water to make 100 mL (2 %, common practice: our own choice",
+            "take 70 mL")
         .contains("mix at least 1000 mL, or weigh on a balance that shows 0.01 g")
         .contains("Caution: ", "from memory");
   }

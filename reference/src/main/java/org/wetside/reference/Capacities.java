@@ -1,6 +1,7 @@
 package org.wetside.reference;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.Capacity;
@@ -29,6 +30,11 @@ public final class Capacities {
   /** How many clearing times a film is fixed. */
   public static double fixingTimes(boolean tabular) {
     return fixing(tabular).number("least");
+  }
+
+  /** Whether a fixer of that name wants the longer of {@link #fixingTimes} for every film. */
+  public static boolean fixesSlowly(String contents) {
+    return contents.toLowerCase(Locale.ROOT).contains(fixing(true).text("names"));
   }
 
   /** Where {@link #fixingTimes} stands. */

@@ -196,57 +196,26 @@ class EveryPageTest {
     wetside.close();
   }
 
+  /** All of it on one sheet, opened once: a browser takes longer to open a page than to look. */
   @ParameterizedTest
   @MethodSource("pages")
-  void theFirstViewIsLight(String path) {
+  void everyPageHolds(String path) {
     try (Page page = browsing.page(1280, 800)) {
       AtomicLong bytes = PageLook.weighed(page);
-      page.navigate(at(path));
-      PageLook.settled(page);
-      assertThat(bytes.get()).isBetween(1L, PageLook.FIRST_VIEW_BYTES);
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("pages")
-  void axeFindsNothingByDayAndNight(String path) {
-    // Each ground and each shape once: a small sheet by day, a wide one by night.
-    axeFindsNothing(path, ColorScheme.LIGHT, 320);
-    axeFindsNothing(path, ColorScheme.DARK, 1366);
-  }
-
-  private void axeFindsNothing(String path, ColorScheme scheme, int width) {
-    try (Page page = browsing.page(width, 800, scheme)) {
-      page.navigate(at(path));
-      PageLook.axeFindsNothing(page, path + " " + scheme + " " + width + " px");
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("pages")
-  void nothingScrollsSideways(String path) {
-    try (Page page = browsing.page(1280, 800)) {
-      page.navigate(at(path));
-      PageLook.nothingScrollsSideways(page, path, WIDTHS);
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("pages")
-  void everyTargetIsLargeEnough(String path) {
-    try (Page page = browsing.page(390, 844)) {
-      page.navigate(at(path));
-      PageLook.everyTargetIsLargeEnough(page, path);
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("pages")
-  void thePageOpensWithASentence(String path) {
-    try (Page page = browsing.page(1280, 800)) {
       Response answer = page.navigate(at(path));
       assertThat(answer).isNotNull();
+      PageLook.settled(page);
+      assertThat(bytes.get()).isBetween(1L, PageLook.FIRST_VIEW_BYTES);
       PageLook.itOpensWithASentence(page, path);
+      PageLook.nothingScrollsSideways(page, path, WIDTHS);
+      page.setViewportSize(390, 844);
+      PageLook.everyTargetIsLargeEnough(page, path);
+      // Each ground and each shape once: a small sheet by day, a wide one by night.
+      page.setViewportSize(320, 800);
+      PageLook.axeFindsNothing(page, path + " by day, 320 px");
+      page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+      page.setViewportSize(1366, 800);
+      PageLook.axeFindsNothing(page, path + " by night, 1366 px");
     }
   }
 

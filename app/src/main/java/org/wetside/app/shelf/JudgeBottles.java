@@ -122,7 +122,7 @@ public final class JudgeBottles {
     return all;
   }
 
-  /** Three times the clearing time when a film that waits, or the clip itself, asks for it. */
+  /** Three times the clearing time when the fixer, a film that waits, or the clip asks for it. */
   private static Optional<FixingTime> fixing(
       Bottle bottle, List<Roll> waiting, Temperature fixedAt) {
     if (!FilmUse.fixes(bottle.label().bath()) || bottle.discarded()) {
@@ -130,7 +130,8 @@ public final class JudgeBottles {
     }
     Optional<Clearing> last = bottle.state().clearing().flatMap(test -> test.what().clearing());
     boolean slow =
-        waiting.stream().anyMatch(FilmGrain::tabular)
+        Capacities.fixesSlowly(bottle.label().contents())
+            || waiting.stream().anyMatch(FilmGrain::tabular)
             || last.filter(clip -> FilmGrain.tabular(clip.film())).isPresent();
     return last.map(clip -> FixingTime.after(clip, Capacities.fixingTimes(slow), fixedAt));
   }

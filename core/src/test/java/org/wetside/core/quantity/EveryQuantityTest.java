@@ -107,6 +107,14 @@ class EveryQuantityTest {
             null,
             0,
             10),
+        new Kind("density", OpticalDensity::of, q -> ((OpticalDensity) q).value(), null, -0.1, 6),
+        new Kind(
+            "log exposure",
+            LogExposure::ofLog10LuxSeconds,
+            q -> ((LogExposure) q).log10LuxSeconds(),
+            null,
+            -6,
+            4),
         new Kind("stops", Stops::of, q -> ((Stops) q).count(), null, -10, 10),
         new Kind("contrast", Gradient::of, q -> ((Gradient) q).value(), null, 0, 3));
   }

@@ -62,6 +62,10 @@ public final class StripRoutes implements Routes {
   }
 
   private void keep(Context ctx) {
+    if (ctx.formParam("from") != null) {
+      handedOver(ctx);
+      return;
+    }
     StripForm form = StripForm.of(ctx);
     Optional<FilmStrip> strip = form.strip();
     if (strip.isEmpty()) {
@@ -70,6 +74,27 @@ public final class StripRoutes implements Routes {
     }
     KeptStrip kept = wetside.sensitometry().keepStrips().keep(strip.get());
     pages.goSaying(ctx, HERE + "/" + kept.id(), "Kept as curve " + kept.id() + ".");
+  }
+
+  /** Densities measured on a picture: what was done to the film is still to be said. */
+  private void handedOver(Context ctx) {
+    FilledForm measured = FilledForm.of(ctx);
+    FilledForm form =
+        FilledForm.of(
+            Map.of(
+                "light",
+                StepLight.RELATIVE.word(),
+                "day",
+                Today.of(wetside.clock()).toString(),
+                "columns",
+                "step",
+                "readings",
+                measured.value("readings"),
+                "baseFog",
+                measured.value("baseFog"),
+                "note",
+                measured.value("from")));
+    pages.show(ctx, FORM, form(ctx, form, NEW, ""));
   }
 
   private void again(Context ctx) {

@@ -14,7 +14,10 @@ import org.wetside.reference.Capacities;
 final class FixLines {
   private FixLines() {}
 
-  /** Both times, at the temperature of the clip; none when it says nothing good of a fixer. */
+  /**
+   * Both times, at the temperature of the clip; none when it failed. A time that cannot be compared
+   * says nothing of the fixer's state and still how long film takes in it.
+   */
   static List<TestView.FixView> of(Trial trial) {
     Optional<ClipWish> clip = trial.clip();
     if (clip.isEmpty() || trial.end().isEmpty()) {
@@ -22,7 +25,8 @@ final class FixLines {
     }
     TrialOutcome outcome = trial.end().get().outcome();
     if (!(outcome instanceof TrialOutcome.Passed)
-        && !(outcome instanceof TrialOutcome.BaselineMade)) {
+        && !(outcome instanceof TrialOutcome.BaselineMade)
+        && !(outcome instanceof TrialOutcome.NotComparable)) {
       return List.of();
     }
     Clearing last =

@@ -68,7 +68,7 @@ class RecalledRollsTest {
     clip("F", 95, false);
 
     assertThat(server.get("/shelf/recall").body())
-        .contains("<b>2</b> to be fixed again")
+        .contains("<b>Two rolls</b> to be fixed again")
         .contains("<b>A-1</b> some film at 400, sleeve folder 3, page 12, of Anna. Fixed in F")
         .contains("<b>A-2</b> some film at 400. Fixed in F");
     assertThat(server.get("/api/recall").body())
@@ -81,7 +81,7 @@ class RecalledRollsTest {
     fixer("G");
     assertThat(server.postForm("/shelf/recall", "roll=A-1&in=G&note=").statusCode()).isEqualTo(303);
     assertThat(server.get("/shelf/recall").body())
-        .contains("<b>1</b> to be fixed again", "<b>A-2</b>")
+        .contains("<b>One roll</b> to be fixed again", "<b>A-2</b>")
         .doesNotContain("<b>A-1</b>");
     assertThat(server.postForm("/shelf/recall", "roll=A-2&in=&note=").statusCode()).isEqualTo(303);
     assertThat(server.get("/shelf/recall").body()).contains("No roll is to be fixed");

@@ -162,6 +162,19 @@ class StripPagesTest {
   }
 
   @Test
+  void densitiesOfAPictureOpenTheFormAndRefuseNothingYet() {
+    Map<String, String> handed = new LinkedHashMap<>();
+    handed.put("readings", "1,0.31\n2,0.42");
+    handed.put("baseFog", "0.2");
+    handed.put("from", "strip.tif, flatbed");
+    HttpResponse<String> page = post(handed);
+    assertThat(page.statusCode()).isEqualTo(200);
+    assertThat(page.body())
+        .contains("1,0.31\n2,0.42", "strip.tif, flatbed", "value=\"0.2\"")
+        .doesNotContain("Not kept yet");
+  }
+
+  @Test
   void everyFieldHasItsOwnMessage() {
     Map<String, String> fields = typed();
     fields.put("film", "");
