@@ -30,6 +30,14 @@ final class PageLook {
         .isEmpty();
   }
 
+  /** By night nothing but the colours is another. */
+  static void contrastHoldsByNight(Page page, String as) {
+    AxeResults results = new AxeBuilder(page).withRules(List.of("color-contrast")).analyze();
+    assertThat(results.getViolations().stream().map(rule -> rule.getId() + " " + rule.getNodes()))
+        .as(as)
+        .isEmpty();
+  }
+
   static void nothingScrollsSideways(Page page, String as, int... widths) {
     for (int width : widths) {
       page.setViewportSize(width, 800);
