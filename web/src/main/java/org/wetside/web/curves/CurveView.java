@@ -8,6 +8,7 @@ import org.wetside.core.sensitometry.CurveResults;
 import org.wetside.core.sensitometry.Interval;
 import org.wetside.core.sensitometry.Measure;
 import org.wetside.core.sensitometry.SpeedStep;
+import org.wetside.core.source.Standing;
 
 /**
  * What a curve shows, as {@code POST /api/curve} answers and {@code wetside curve --json} prints.
@@ -40,7 +41,8 @@ import org.wetside.core.sensitometry.SpeedStep;
  * @param moved steps levelled out because densities fell
  * @param outliers steps more than 0.03 off the smooth curve
  * @param remarks why results or bands are missing
- * @param standing of the results; those marked above are from memory
+ * @param standing that of the weakest step: what is marked above is from memory; the densities are
+ *     measured
  * @param seed of the resamples behind the bands
  */
 public record CurveView(
@@ -119,7 +121,7 @@ public record CurveView(
         curve.moved().stream().map(MovedView::of).toList(),
         curve.outliers().stream().map(OutlierView::of).toList(),
         remarks(results, givesSpeed),
-        "measured",
+        Standing.FROM_MEMORY.word(),
         results.seed());
   }
 

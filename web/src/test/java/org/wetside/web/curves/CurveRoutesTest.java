@@ -43,7 +43,10 @@ class CurveRoutesTest {
             "logH,density\n-3.0,0.20\n-2.5,0.40\n-2.0,0.70\n-1.0,1.30\n");
 
     assertThat(answer.statusCode()).isEqualTo(200);
-    assertThat(answer.body()).contains("\"isoSpeed\":null", "\"steps\":4", "band not determinable");
+    assertThat(answer.body())
+        .contains("\"isoSpeed\":null", "\"steps\":4", "band not determinable")
+        .as("an answer stands no higher than the speed formula in it, which is recalled")
+        .contains("\"standing\":\"from memory\"");
   }
 
   @Test
