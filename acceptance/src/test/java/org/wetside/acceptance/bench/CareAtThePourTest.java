@@ -8,16 +8,13 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wetside.acceptance.Browsing;
-import org.wetside.app.bench.SentEvent;
 import org.wetside.core.run.Happening;
 import org.wetside.core.run.Moment;
 import org.wetside.core.run.Origin;
@@ -105,16 +102,16 @@ class CareAtThePourTest {
       assertThat(page.locator("#care")).containsText("Gloves, no dust, ventilate");
       judge(fits, page, "#care", "ready");
     }
-    send(0, new Happening.Started(List.of(), true));
+    ready.send(0, new Happening.Started(List.of(), true));
     Locator first = pages.get(0).locator("#care-low");
     assertThat(first).isVisible();
     assertThat(first).containsText("Gloves, no dust, ventilate");
     assertThat(first).isHidden(new LocatorAssertions.IsHiddenOptions().setTimeout(POURED_MILLIS));
     assertThat(pages.get(0).locator(".b-future")).isVisible();
 
-    send(1, new Happening.StepBegun(Moment.FULL, Origin.PRESSED, true));
+    ready.send(1, new Happening.StepBegun(Moment.FULL, Origin.PRESSED, true));
     // Waiting for the hand that pours the fixer: two minutes in which every sheet can be measured.
-    send(1, new Happening.WaitingBegun(Origin.PRESSED));
+    ready.send(1, new Happening.WaitingBegun(Origin.PRESSED));
     for (Page page : pages) {
       assertThat(page.locator("#care-low")).isVisible();
       assertThat(page.locator("#care-low .warns"))
@@ -158,20 +155,5 @@ class CareAtThePourTest {
     if (!pictures.isEmpty()) {
       page.screenshot(new Page.ScreenshotOptions().setPath(Path.of(pictures, name + ".png")));
     }
-  }
-
-  private void send(int step, Happening what) {
-    ready
-        .wetside
-        .bench()
-        .take(
-            ready.run,
-            new SentEvent(
-                "sent-" + step + "-" + what.kind(),
-                Optional.of(step),
-                what,
-                Instant.now(),
-                "hand",
-                step + what.kind().word()));
   }
 }

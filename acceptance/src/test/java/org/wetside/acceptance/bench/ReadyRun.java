@@ -3,10 +3,12 @@ package org.wetside.acceptance.bench;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.wetside.app.Wetside;
+import org.wetside.app.bench.SentEvent;
 import org.wetside.app.plan.LoadWish;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.development.FilmFormat;
@@ -17,6 +19,7 @@ import org.wetside.core.plan.Tank;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.run.Happening;
 import org.wetside.core.shelf.AfterPouring;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.BottleRole;
@@ -90,6 +93,21 @@ final class ReadyRun implements AutoCloseable {
                 .with(role == BottleRole.STOCK ? AfterPouring.ONE_SHOT : AfterPouring.REUSED)
                 .withNote(note),
             Volume.ofLitres(1));
+  }
+
+  /** What hands report of a step, now. */
+  void send(int step, Happening what) {
+    wetside
+        .bench()
+        .take(
+            run,
+            new SentEvent(
+                "sent-" + step + "-" + what.kind(),
+                Optional.of(step),
+                what,
+                Instant.now(),
+                "hand",
+                step + what.kind().word()));
   }
 
   String address() {

@@ -3,11 +3,8 @@ package org.wetside.acceptance.bench;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import com.microsoft.playwright.Page;
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
-import org.wetside.app.bench.SentEvent;
 import org.wetside.core.run.Happening;
 import org.wetside.core.run.Moment;
 import org.wetside.core.run.Origin;
@@ -89,36 +86,21 @@ enum Situation {
   }
 
   private static void start(ReadyRun ready) {
-    send(ready, 0, new Happening.Started(List.of(), true));
+    ready.send(0, new Happening.Started(List.of(), true));
   }
 
   private static void waitInTheStopBath(ReadyRun ready) {
     start(ready);
-    send(ready, 1, new Happening.StepBegun(Moment.FULL, Origin.PRESSED, true));
-    send(ready, 1, new Happening.WaitingBegun(Origin.PRESSED));
+    ready.send(1, new Happening.StepBegun(Moment.FULL, Origin.PRESSED, true));
+    ready.send(1, new Happening.WaitingBegun(Origin.PRESSED));
   }
 
   private static void hang(ReadyRun ready) {
     start(ready);
     int steps = ready.wetside.bench().look(ready.run).state().plan().steps().size();
     for (int step = 1; step < steps; step++) {
-      send(ready, step, new Happening.StepBegun(Moment.FULL, Origin.PRESSED, true));
+      ready.send(step, new Happening.StepBegun(Moment.FULL, Origin.PRESSED, true));
     }
-    send(ready, steps - 1, new Happening.Finished(Origin.PRESSED));
-  }
-
-  private static void send(ReadyRun ready, int step, Happening what) {
-    ready
-        .wetside
-        .bench()
-        .take(
-            ready.run,
-            new SentEvent(
-                "sent-" + step + "-" + what.kind(),
-                Optional.of(step),
-                what,
-                Instant.now(),
-                "hand",
-                step + what.kind().word()));
+    ready.send(steps - 1, new Happening.Finished(Origin.PRESSED));
   }
 }
