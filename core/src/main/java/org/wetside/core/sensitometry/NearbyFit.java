@@ -4,125 +4,79 @@ package org.wetside.core.sensitometry;
  * Levenberg–Marquardt by damped normal equations, for a search that begins near its end: the same
  * formula through resampled densities, thousands of times. From afar, {@link LeastSquares} is the
  * one to use.
+ *
+ * <p>The damping follows how much of the promised fall a step has won (the gain ratio), so that a
+ * flat valley, as of a shoulder that the readings hardly show, costs a dozen steps and not
+ * hundreds.
  */
 final class NearbyFit {
   private static final int MOST_STEPS = 300;
   private static final double FIRST_DAMPING = 1e-4;
   private static final double LEAST_DAMPING = 1e-12;
   private static final double MOST_DAMPING = 1e12;
+  private static final double MOST_SOFTENING = 0.1;
   private static final double TIGHT = 1e-12;
 
-  private final FitModel model;
-  private final double[] x;
-  private final int p;
-  private final double[][] normal;
-  private final double[] right;
-  private final double[] gradient;
-  private final double[][] factor;
+  /** The search rests when twice in a row neither a step nor its promise was worth anything. */
+  private static final int CALM_STEPS = 2;
+
+  private NormalEquations here;
+  private NormalEquations there;
 
   NearbyFit(FitModel model, double[] x, int parameters) {
-    this.model = model;
-    this.x = x;
-    p = parameters;
-    normal = new double[p][p];
-    right = new double[p];
-    gradient = new double[p];
-    factor = new double[p][p];
+    here = new NormalEquations(model, x, parameters);
+    there = new NormalEquations(model, x, parameters);
   }
 
   LeastSquaresFit from(double[] start, double[] y) {
-    double[] best = start.clone();
-    double least = equations(best, y);
+    here.at(start, y);
     double damping = FIRST_DAMPING;
+    double hardening = 2;
     int calm = 0;
-    for (int step = 0; step < MOST_STEPS; step++) {
-      double[] next = damped(best, damping);
-      double squares = next.length == 0 ? Double.POSITIVE_INFINITY : squares(next, y);
-      if (squares <= least) {
-        calm = least - squares <= TIGHT * least ? calm + 1 : 0;
-        best = next;
-        least = equations(best, y);
-        damping = Math.max(damping / 10, LEAST_DAMPING);
-        if (calm == 2) {
-          return new LeastSquaresFit(best, least, true);
+    for (int round = 0; round < MOST_STEPS && damping <= MOST_DAMPING; round++) {
+      double promised = here.solve(damping) ? here.promised(damping) : Double.NaN;
+      if (!tried(promised, y)) {
+        if (promised <= TIGHT * here.squares()) {
+          return found(true); // what is left to win is lost in rounding
         }
-      } else {
-        damping *= 10;
-        if (damping > MOST_DAMPING) {
-          return new LeastSquaresFit(best, least, true);
-        }
+        damping *= hardening;
+        hardening *= 2;
+        continue;
       }
+      double won = here.squares() - there.squares();
+      calm = Math.max(won, promised) <= TIGHT * here.squares() ? calm + 1 : 0;
+      swap();
+      if (calm == CALM_STEPS) {
+        return found(true);
+      }
+      damping = Math.max(damping * softening(won, promised), LEAST_DAMPING);
+      hardening = 2;
     }
-    return new LeastSquaresFit(best, least, false);
+    return found(damping > MOST_DAMPING);
   }
 
-  /** Fills the normal equations and returns the squares. */
-  private double equations(double[] parameters, double[] y) {
-    for (int i = 0; i < p; i++) {
-      right[i] = 0;
-      java.util.Arrays.fill(normal[i], 0);
+  /** Whether the step leads no higher. */
+  private boolean tried(double promised, double[] y) {
+    if (!(promised >= 0)) {
+      return false;
     }
-    double squares = 0;
-    for (int k = 0; k < x.length; k++) {
-      double left = y[k] - model.value(x[k], parameters, gradient);
-      squares += left * left;
-      for (int i = 0; i < p; i++) {
-        right[i] += gradient[i] * left;
-        for (int j = 0; j <= i; j++) {
-          normal[i][j] += gradient[i] * gradient[j];
-        }
-      }
-    }
-    return squares;
+    there.at(here.stepped(), y);
+    return there.squares() <= here.squares();
   }
 
-  private double squares(double[] parameters, double[] y) {
-    double squares = 0;
-    for (int k = 0; k < x.length; k++) {
-      double left = y[k] - model.value(x[k], parameters, gradient);
-      squares += left * left;
-    }
-    return squares;
+  /** Little damping after a step that kept its promise, more after one that kept less than half. */
+  private static double softening(double won, double promised) {
+    double gain = promised > 0 ? won / promised : 1;
+    return Math.max(MOST_SOFTENING, 1 - Math.pow(2 * gain - 1, 3));
   }
 
-  /** One damped step by Cholesky's factors; empty when they do not exist. */
-  private double[] damped(double[] from, double damping) {
-    for (int i = 0; i < p; i++) {
-      for (int j = 0; j <= i; j++) {
-        double sum = normal[i][j];
-        if (i == j) {
-          sum += damping * Math.max(normal[i][i], Double.MIN_NORMAL);
-        }
-        for (int k = 0; k < j; k++) {
-          sum -= factor[i][k] * factor[j][k];
-        }
-        if (i != j) {
-          factor[i][j] = sum / factor[j][j];
-        } else if (sum > 0) {
-          factor[i][i] = Math.sqrt(sum);
-        } else {
-          return new double[0];
-        }
-      }
-    }
-    double[] step = new double[p];
-    for (int i = 0; i < p; i++) {
-      double sum = right[i];
-      for (int k = 0; k < i; k++) {
-        sum -= factor[i][k] * step[k];
-      }
-      step[i] = sum / factor[i][i];
-    }
-    for (int i = p - 1; i >= 0; i--) {
-      double sum = step[i];
-      for (int k = i + 1; k < p; k++) {
-        sum -= factor[k][i] * step[k];
-      }
-      step[i] = sum / factor[i][i];
-    }
-    for (int i = 0; i < p; i++) {
-      step[i] += from[i];
-    }
-    return step;
+  private void swap() {
+    NormalEquations was = here;
+    here = there;
+    there = was;
+  }
+
+  private LeastSquaresFit found(boolean atRest) {
+    return new LeastSquaresFit(here.parameters(), here.squares(), atRest);
   }
 }
