@@ -99,7 +99,15 @@ class FilledPagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/shelf", "/shelf/F", "/loads/4", "/negatives/TM-01"})
+  @ValueSource(
+      strings = {
+        "/",
+        "/shelf",
+        "/shelf/F",
+        "/loads/4",
+        "/negatives/TM-01",
+        "/bench/" + FilledHome.RUNNING
+      })
   void theFirstViewIsLight(String path) {
     try (Page page = browsing.page(1280, 800)) {
       AtomicLong bytes = PageLook.weighed(page);

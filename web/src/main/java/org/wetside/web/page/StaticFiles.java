@@ -76,7 +76,7 @@ public final class StaticFiles {
   }
 
   private static Optional<byte[]> contentOf(String name) {
-    return name.equals(StyleBundle.NAME) ? Optional.of(StyleBundle.read()) : resource(name);
+    return StyleBundle.named(name).or(() -> resource(name));
   }
 
   /** The bytes of a file under {@code static/} on the class path. */
