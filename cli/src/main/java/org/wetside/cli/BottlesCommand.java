@@ -145,7 +145,7 @@ final class BottlesCommand extends HomeCommand<BottlesView> {
       return was;
     }
     if (changes() > 0) {
-      change().to(wetside.changeBottle(), letter);
+      change().to(wetside, letter);
       return BottlesView.one(wetside, letter);
     }
     return was;

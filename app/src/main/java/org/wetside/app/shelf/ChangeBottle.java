@@ -12,8 +12,6 @@ import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleEvent;
 import org.wetside.core.shelf.BottleMark;
-import org.wetside.core.shelf.Clearing;
-import org.wetside.core.shelf.ClearingComparison;
 import org.wetside.core.shelf.LedgerLine;
 import org.wetside.core.shelf.LedgerRules;
 import org.wetside.store.Bottles;
@@ -88,32 +86,6 @@ public final class ChangeBottle {
   /** Tried out now and judged by eye; the note may say how long it took. */
   public void tested(String letter, BathTest test, boolean passed, String note) {
     enter(letter, note, new BottleEvent.Tested(test, passed, Optional.empty()));
-  }
-
-  /**
-   * A clip was cleared in it now, and how long that took. A time that has doubled fails whatever
-   * was pressed: rolls since the last pass are to be fixed again (CH-S01, CH-S32).
-   */
-  public void cleared(String letter, boolean passed, Clearing clearing, String note) {
-    database.change(
-        session -> {
-          boolean spent =
-              new Bottles(session)
-                  .find(letter)
-                  .flatMap(bottle -> bottle.state().baseline())
-                  .filter(fresh -> !clearing.baseline())
-                  .map(fresh -> ClearingComparison.of(fresh.what().clearing(), clearing))
-                  .filter(ClearingComparison.Compared.class::isInstance)
-                  .map(ClearingComparison.Compared.class::cast)
-                  .filter(ClearingComparison.Compared::spent)
-                  .isPresent();
-          enter(
-              session,
-              letter,
-              note,
-              new BottleEvent.Tested(BathTest.CLIP, passed && !spent, Optional.of(clearing)),
-              clock);
-        });
   }
 
   /**

@@ -73,16 +73,39 @@ public final class JudgeTest {
       String reason) {
     return database.inTransaction(
         session -> {
-          TestedBottle.require(session, letter, kind);
-          Trials trials = new Trials(session);
-          if (trials.openOf(letter).isPresent()) {
-            throw new BadValueException(
-                "test of bottle " + letter, kind.word(), "one still runs; judge it, or leave it");
-          }
           Instant now = clock.instant();
-          Optional<ClipWish> described = TestedBottle.clip(kind, clip);
-          long id = trials.start(kind, letter, described, now.minus(took));
-          return end(session, known(session, id), took, seen, reason, now);
+          Trial trial = begun(session, letter, kind, clip, now.minus(took));
+          return end(session, trial, took, seen, reason, now);
+        });
+  }
+
+  /**
+   * Writes down a clip that was timed by other means, with what was thought of it. It passes only
+   * by its time, held against the one in fresh solution: what cannot be compared is kept and
+   * vouches for no roll. What was thought bad fails, whatever the time.
+   *
+   * @param passed what was thought
+   * @param clip the time and how it was taken; a blank dilution is the usual one of the bottle
+   * @throws BadValueException as {@link #made}, and for a fresh solution that is said to fail
+   */
+  public Trial clip(String letter, boolean passed, Clearing clip, String note) {
+    if (!passed && clip.baseline()) {
+      throw new BadValueException(
+          "fixer of the clip", "fresh", "a fresh fixer that fails is no measure of later ones");
+    }
+    return database.inTransaction(
+        session -> {
+          Bottle bottle = TestedBottle.require(session, letter, TrialKind.CLEARING);
+          String made = clip.dilution().isEmpty() ? UsualClip.dilution(bottle) : clip.dilution();
+          ClipWish wish = new ClipWish(clip.film(), made, clip.temperature(), clip.baseline());
+          Instant now = clock.instant();
+          Trial trial =
+              begun(session, letter, TrialKind.CLEARING, Optional.of(wish), now.minus(clip.time()));
+          if (passed) {
+            return end(session, trial, clip.time(), Sighting.GOOD, note, now);
+          }
+          Judgement bad = Judgement.thoughtBad(wish, clip.time());
+          return end(session, trial, clip.time(), bad, note.strip(), now);
         });
   }
 
@@ -98,6 +121,17 @@ public final class JudgeTest {
                       TrialKind.RESIDUE, TestedFilm.require(session, rolls), now.minus(took));
           return end(session, known(session, id), took, seen, reason, now);
         });
+  }
+
+  private static Trial begun(
+      Session session, String letter, TrialKind kind, Optional<ClipWish> clip, Instant at) {
+    TestedBottle.require(session, letter, kind);
+    Trials trials = new Trials(session);
+    if (trials.openOf(letter).isPresent()) {
+      throw new BadValueException(
+          "test of bottle " + letter, kind.word(), "one still runs; judge it, or leave it");
+    }
+    return known(session, trials.start(kind, letter, TestedBottle.clip(kind, clip), at));
   }
 
   private static Trial known(Session session, long id) {
@@ -117,10 +151,14 @@ public final class JudgeTest {
     }
     Optional<Bottle> bottle =
         trial.kind().ofFilm() ? Optional.empty() : Optional.of(stillThere(session, trial));
-    Judgement judgement = Judgement.of(trial, took, seen, bottle);
-    trials.end(trial.id(), new TrialEnd(now, took, judgement.outcome(), note));
-    if (bottle.isPresent()) {
-      enter(session, trial, bottle.get(), judgement, note, now);
+    return end(session, trial, took, Judgement.of(trial, took, seen, bottle), note, now);
+  }
+
+  private Trial end(
+      Session session, Trial trial, Duration took, Judgement judgement, String note, Instant now) {
+    new Trials(session).end(trial.id(), new TrialEnd(now, took, judgement.outcome(), note));
+    if (!trial.kind().ofFilm()) {
+      enter(session, trial, stillThere(session, trial), judgement, note, now);
     }
     return known(session, trial.id());
   }

@@ -48,8 +48,20 @@ record Judgement(TrialOutcome outcome, Optional<Clearing> clearing) {
         bottle.flatMap(known -> known.state().baseline()).flatMap(test -> test.what().clearing());
     Clearing taken = taken(clip.get(), took);
     return seen == Sighting.GOOD
-        ? new Judgement(ClearingRule.cleared(taken, baseline), Optional.of(taken))
+        ? new Judgement(
+            ClearingRule.cleared(taken, baseline, bottle.filter(Judgement::used).isPresent()),
+            Optional.of(taken))
         : new Judgement(ClearingRule.notClear(taken, baseline), Optional.empty());
+  }
+
+  /** A clip that cleared, and was thought bad all the same. */
+  static Judgement thoughtBad(ClipWish clip, Duration took) {
+    return new Judgement(
+        new TrialOutcome.Failed(OptionalDouble.empty()), Optional.of(taken(clip, took)));
+  }
+
+  private static boolean used(Bottle bottle) {
+    return bottle.state().film().rolls() > 0;
   }
 
   private static Clearing taken(ClipWish clip, Duration took) {

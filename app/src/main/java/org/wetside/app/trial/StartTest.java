@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.shelf.Bottle;
 import org.wetside.core.trial.ClipWish;
 import org.wetside.core.trial.Trial;
 import org.wetside.core.trial.TrialKind;
@@ -30,18 +31,22 @@ public final class StartTest {
    *
    * @param clip what is said of the clip; needed for a clearing time only
    * @throws BadValueException when there is no such bottle, the test says nothing of its bath,
-   *     another test of it runs, or the clip is not described
+   *     another test of it runs, the clip is not described, or it is said to be in fresh solution
+   *     and film has been through the bottle
    */
   public Trial of(String letter, TrialKind kind, Optional<ClipWish> clip) {
     return database.inTransaction(
         session -> {
-          TestedBottle.require(session, letter, kind);
+          Bottle bottle = TestedBottle.require(session, letter, kind);
           Trials trials = new Trials(session);
           Optional<Trial> open = trials.openOf(letter);
           if (open.isPresent()) {
             return goesOn(open.get(), kind);
           }
           Optional<ClipWish> described = TestedBottle.clip(kind, clip);
+          if (described.filter(ClipWish::fresh).isPresent()) {
+            TestedBottle.requireFresh(bottle);
+          }
           return trials.find(trials.start(kind, letter, described, clock.instant())).orElseThrow();
         });
   }

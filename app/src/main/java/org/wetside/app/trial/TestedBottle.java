@@ -1,5 +1,6 @@
 package org.wetside.app.trial;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wetside.core.quantity.BadValueException;
@@ -56,6 +57,21 @@ final class TestedBottle {
           "film of the clip", "", "say the film, and the temperature of the fixer");
     }
     return clip;
+  }
+
+  /**
+   * Whether a first time can be taken in it.
+   *
+   * @throws BadValueException when film has been through it since it was mixed
+   */
+  static void requireFresh(Bottle bottle) {
+    double rolls = bottle.state().film().rolls();
+    if (rolls > 0) {
+      throw new BadValueException(
+          "fresh solution of bottle " + bottle.label().letter(),
+          String.format(Locale.ROOT, "%.1f rolls since it was mixed", rolls),
+          "a first time is taken before the first film; time this clip as one in used solution");
+    }
   }
 
   /** The line of the ledger that a test of a bottle is. */

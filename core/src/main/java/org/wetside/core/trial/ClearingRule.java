@@ -1,6 +1,7 @@
 package org.wetside.core.trial;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +14,10 @@ import org.wetside.core.shelf.ClearingComparison;
  * compared with it only where {@link ClearingComparison} allows it.
  */
 public final class ClearingRule {
+  /** Why a time in used solution is no baseline. */
+  public static final String USED =
+      "film was fixed in this bottle since it was mixed, so it is no fresh solution";
+
   private ClearingRule() {}
 
   /**
@@ -20,10 +25,15 @@ public final class ClearingRule {
    *
    * @param taken the time it took; as a baseline when the solution was fresh
    * @param baseline the time in fresh solution, if one was taken
+   * @param filmSince whether film went through the solution since it was mixed: then no time in it
+   *     is one in fresh solution, whatever was said
    */
-  public static TrialOutcome cleared(Clearing taken, Optional<Clearing> baseline) {
+  public static TrialOutcome cleared(
+      Clearing taken, Optional<Clearing> baseline, boolean filmSince) {
     if (taken.baseline()) {
-      return new TrialOutcome.BaselineMade();
+      return filmSince
+          ? new TrialOutcome.NotComparable(List.of(USED))
+          : new TrialOutcome.BaselineMade();
     }
     ClearingComparison compared = ClearingComparison.of(baseline, taken);
     if (compared instanceof ClearingComparison.Compared like) {

@@ -3,6 +3,7 @@ package org.wetside.core.trial;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -18,9 +19,16 @@ import org.wetside.core.shelf.Clearing;
 class ClearingRuleTest {
   private static final Clearing FIRST = clip(45, "TRI-X 400", "1+4", 20, true);
 
+  /** What had film through it is not fresh, whatever is said of it. */
+  @Test
+  void aFirstTimeInUsedSolutionIsNoBaseline() {
+    assertThat(ClearingRule.cleared(FIRST, Optional.of(FIRST), true))
+        .isEqualTo(new TrialOutcome.NotComparable(List.of(ClearingRule.USED)));
+  }
+
   @Test
   void theFirstTimeInFreshSolutionIsTheBaseline() {
-    assertThat(ClearingRule.cleared(FIRST, Optional.empty()))
+    assertThat(ClearingRule.cleared(FIRST, Optional.empty(), false))
         .isEqualTo(new TrialOutcome.BaselineMade());
   }
 
@@ -29,7 +37,8 @@ class ClearingRuleTest {
   @CsvSource({"44, passed", "45, passed", "89.9, passed", "90, failed", "90.1, failed"})
   void spentAtTwiceTheFirstTimeAndNotBefore(double seconds, String word) {
     TrialOutcome outcome =
-        ClearingRule.cleared(clip(seconds, "TRI-X 400", "1+4", 20, false), Optional.of(FIRST));
+        ClearingRule.cleared(
+            clip(seconds, "TRI-X 400", "1+4", 20, false), Optional.of(FIRST), false);
     assertThat(outcome.word()).isEqualTo(word);
     assertThat(ClearingRule.spentAt(FIRST)).isEqualTo(Duration.ofSeconds(90));
   }
@@ -46,7 +55,7 @@ class ClearingRuleTest {
   })
   void onlyLikeIsComparedWithLike(String film, String dilution, double celsius, String said) {
     TrialOutcome outcome =
-        ClearingRule.cleared(clip(60, film, dilution, celsius, false), Optional.of(FIRST));
+        ClearingRule.cleared(clip(60, film, dilution, celsius, false), Optional.of(FIRST), false);
     if (said.isEmpty()) {
       assertThat(outcome).isInstanceOf(TrialOutcome.Passed.class);
     } else {
@@ -57,7 +66,8 @@ class ClearingRuleTest {
 
   @Test
   void withoutABaselineNothingIsPassed() {
-    assertThat(ClearingRule.cleared(clip(20, "TRI-X 400", "1+4", 20, false), Optional.empty()))
+    assertThat(
+            ClearingRule.cleared(clip(20, "TRI-X 400", "1+4", 20, false), Optional.empty(), false))
         .isInstanceOf(TrialOutcome.NotComparable.class);
   }
 
@@ -92,7 +102,8 @@ class ClearingRuleTest {
   }
 
   private static boolean failed(double seconds, Clearing first) {
-    return ClearingRule.cleared(clip(seconds, "TRI-X 400", "1+4", 20, false), Optional.of(first))
+    return ClearingRule.cleared(
+            clip(seconds, "TRI-X 400", "1+4", 20, false), Optional.of(first), false)
         instanceof TrialOutcome.Failed;
   }
 

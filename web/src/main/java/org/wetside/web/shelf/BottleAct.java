@@ -3,6 +3,7 @@ package org.wetside.web.shelf;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
+import org.wetside.app.Wetside;
 import org.wetside.app.shelf.ChangeBottle;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
@@ -42,7 +43,8 @@ enum BottleAct {
    *
    * @return what to say; empty when the reader has noted a complaint and nothing was done
    */
-  String perform(ChangeBottle change, String letter, FieldReader reader, LocalDate today) {
+  String perform(Wetside wetside, String letter, FieldReader reader, LocalDate today) {
+    ChangeBottle change = wetside.changeBottle();
     FilledForm form = reader.form();
     String note = noteField.isEmpty() ? "" : form.value(noteField);
     try {
@@ -96,10 +98,10 @@ enum BottleAct {
             if (clearing.isEmpty()) {
               yield "";
             }
-            change.cleared(letter, this == PASSED, clearing.get(), note);
-          } else {
-            change.tested(letter, test, this == PASSED, note);
+            yield TimedElsewhere.said(
+                wetside.bathTests().judgeTest().clip(letter, this == PASSED, clearing.get(), note));
           }
+          change.tested(letter, test, this == PASSED, note);
           yield "Noted in the book of " + letter + ": " + test.word() + " " + path + ".";
         }
         case DISCARD -> {
@@ -117,6 +119,10 @@ enum BottleAct {
     return switch (refused.thing()) {
       case "reason of the correction", "reason of the decision" -> noteField;
       case "volume to take out" -> "topUpOut";
+      case "fixer of the clip" -> "baseline";
+      case "film of the clip" -> "clipFilm";
+      case "dilution of the fixer" -> "clipDilution";
+      case "temperature of the fixer" -> "clipAt";
       default -> field;
     };
   }

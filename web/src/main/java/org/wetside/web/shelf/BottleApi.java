@@ -88,7 +88,7 @@ public final class BottleApi implements Routes {
 
   private void change(Context ctx) {
     String letter = known(ctx).bottle().label().letter();
-    Json.read(ctx, BottleChangeBody.class).to(wetside.changeBottle(), letter);
+    Json.read(ctx, BottleChangeBody.class).to(wetside, letter);
     ctx.status(HttpStatus.CREATED);
     SHAPE.answer(ctx, whole(known(ctx)));
   }

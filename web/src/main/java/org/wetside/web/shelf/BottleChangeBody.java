@@ -2,12 +2,14 @@ package org.wetside.web.shelf;
 
 import java.time.Duration;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.Wetside;
 import org.wetside.app.shelf.ChangeBottle;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.Clearing;
+import org.wetside.core.trial.Trial;
 import org.wetside.web.page.FieldReader;
 
 /**
@@ -49,7 +51,8 @@ public record BottleChangeBody(
    *
    * @throws BadValueException when it says nothing or several things, or the bottle refuses
    */
-  public void to(ChangeBottle bottles, String letter) {
+  public void to(Wetside wetside, String letter) {
+    ChangeBottle bottles = wetside.changeBottle();
     if (count(takeMl)
             + count(topUpMl)
             + count(pourBackMl)
@@ -83,7 +86,8 @@ public record BottleChangeBody(
       }
       BathTest which = BathTest.parse(test);
       if (clearingSeconds != null && which == BathTest.CLIP) {
-        bottles.cleared(letter, passed, clearing(clearingSeconds), said);
+        Trial unused =
+            wetside.bathTests().judgeTest().clip(letter, passed, clearing(clearingSeconds), said);
       } else {
         bottles.tested(letter, which, passed, said);
       }

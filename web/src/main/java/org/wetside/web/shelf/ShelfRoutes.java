@@ -89,7 +89,7 @@ public final class ShelfRoutes implements Routes {
     String letter = bottle.bottle().label().letter();
     FieldReader reader = new FieldReader(FilledForm.of(ctx), Pages.units(ctx));
     BottleAct act = BottleAct.of(ctx.pathParam("act")).orElseThrow(NotFoundResponse::new);
-    String said = act.perform(wetside.changeBottle(), letter, reader, today());
+    String said = act.perform(wetside, letter, reader, today());
     if (!reader.isGood()) {
       showBottle(ctx, bottle, reader.form(), FilledForm.empty());
     } else {
