@@ -167,6 +167,7 @@ final class BatchesCommand extends HomeCommand<BatchesView> {
               + (one.mixed() ? "  mixed" : "")
               + (one.bottle() == null ? "" : "  bottle " + one.bottle()));
       if (batch != null || begin != null) {
+        one.cautions().forEach(caution -> out.println("  Caution: " + caution.text()));
         one.steps().forEach(step -> step(step, out));
       }
     }

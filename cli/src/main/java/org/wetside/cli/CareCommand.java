@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
+import org.wetside.app.shelf.CareForBath;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.quantity.Volume;
 import org.wetside.web.shelf.CareView;
@@ -19,8 +20,11 @@ final class CareCommand extends HomeCommand<CareView> {
   @Parameters(paramLabel = "LETTER", description = "the bottle")
   String letter = "";
 
-  @Option(names = "--rolls", paramLabel = "N", description = "film since it was replenished; 1")
-  double rolls = 1;
+  @Option(
+      names = "--rolls",
+      paramLabel = "N",
+      description = "film since it was replenished; what its book says when not said")
+  @Nullable Double rolls;
 
   @Option(
       names = "--per-roll",
@@ -30,7 +34,9 @@ final class CareCommand extends HomeCommand<CareView> {
 
   @Override
   CareView answerHere(Wetside wetside) {
-    return CareView.of(wetside.careForBath().of(letter, UnitOfUse.ofRolls(rolls), rate()));
+    CareForBath care = wetside.careForBath();
+    UnitOfUse film = rolls == null ? care.usualFilm(letter) : UnitOfUse.ofRolls(rolls);
+    return CareView.of(care.of(letter, film, rate()));
   }
 
   @Override

@@ -1,10 +1,10 @@
 package org.wetside.cli;
 
 import java.io.PrintWriter;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.shelf.FixerPair;
 import org.wetside.web.shelf.FixersBody;
 import org.wetside.web.shelf.FixersView;
 import picocli.CommandLine.Command;
@@ -31,9 +31,15 @@ final class FixersCommand extends HomeCommand<FixersView> {
   @Option(names = "--fresh", paramLabel = "LETTER", description = "the fresh one that comes second")
   @Nullable String fresh;
 
+  @Option(
+      names = "--jug",
+      paramLabel = "JUG",
+      description = "waste jug that the spent one goes into")
+  @Nullable String jug;
+
   @Override
   boolean writes() {
-    return second != null || spent || fresh != null;
+    return second != null || spent || fresh != null || jug != null;
   }
 
   @Override
@@ -43,23 +49,27 @@ final class FixersCommand extends HomeCommand<FixersView> {
       if (second != null) {
         wetside.turnFixers().pair(letter, second);
       } else {
-        wetside.turnFixers().turn(letter, Optional.ofNullable(fresh));
+        FixerPair.Turn unused = body(letter).turn(wetside);
       }
     }
-    return FixersView.of(wetside.turnFixers().all());
+    return FixersView.of(wetside);
   }
 
   @Override
   ServerRequest request() {
     return writes()
-        ? ServerRequest.post(
-            "/api/fixers",
-            "application/json",
-            JsonText.of(new FixersBody(letter(), second, spent, fresh)))
+        ? ServerRequest.post("/api/fixers", "application/json", JsonText.of(body(letter())))
         : ServerRequest.get("/api/fixers");
   }
 
+  private FixersBody body(String letter) {
+    return new FixersBody(letter, second, spent, fresh, jug);
+  }
+
   private String letter() {
+    if (jug != null && !spent) {
+      throw new BadValueException("waste jug", jug, "say --spent with it");
+    }
     if (fresh != null && !spent) {
       throw new BadValueException("fresh fixer", fresh, "say --spent with it");
     }
@@ -85,6 +95,10 @@ final class FixersCommand extends HomeCommand<FixersView> {
     for (FixersView.PairView pair : view.pairs()) {
       out.println(
           pair.first() + " then " + pair.second() + ", turned " + pair.rotations() + " times");
+      out.println("   " + pair.first() + ": " + pair.verdict().verdict());
+      pair.verdict()
+          .reasons()
+          .forEach(one -> out.println("     " + one.words() + " (" + one.source() + ")"));
       out.println("   when " + pair.first() + " is spent: " + pair.next());
     }
   }

@@ -127,6 +127,7 @@ final class FormulaCommand extends HomeCommand<FormulaView> {
       out.println("  Not to be mixed here: " + view.reason() + ".");
     }
     int last = view.ingredients().size() + view.waters().size();
+    cautions(view.cautions(), out);
     for (int step = 1; step <= last; step++) {
       int now = step;
       view.waters().stream().filter(one -> one.step() == now).forEach(one -> water(one, out));

@@ -1,6 +1,7 @@
 package org.wetside.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** {@code wetside formula} and {@code wetside formulas} as they are typed. */
 class FormulaCommandTest {
@@ -41,6 +44,39 @@ class FormulaCommandTest {
             "take 70 mL")
         .contains("mix at least 1000 mL, or weigh on a balance that shows 0.01 g")
         .contains("Caution: ", "from memory");
+  }
+
+  /** Anhydrous 100 g/L (D-76) as heptahydrate: 252.14 / 126.04 = 2.0005 (CH-S53), 2.0 (CH-S14). */
+  @Test
+  void programsReadNamesGramsAndBothFactors() {
+    Typed said =
+        type(
+            "formula",
+            "D-76",
+            "--make",
+            "700mL",
+            "--have",
+            "sodium sulfite heptahydrate",
+            "--balance",
+            "0.1g",
+            "--json");
+    assertThat(said.exitCode()).as(said.err()).isZero();
+    JsonNode view = JsonMapper.shared().readTree(said.out());
+    JsonNode sulfite = null;
+    for (JsonNode one : view.get("ingredients")) {
+      assertThat(one.get("name").asString()).isNotEmpty();
+      assertThat(one.has("weighable")).isTrue();
+      sulfite = one.get("name").asString().contains("sulfite") ? one : sulfite;
+    }
+    assertThat(sulfite).isNotNull();
+    assertThat(sulfite.get("grams").asDouble()).isCloseTo(140.0, within(0.2));
+    assertThat(sulfite.get("weighable").asBoolean()).isTrue();
+    JsonNode exchanged = sulfite.get("substitution");
+    assertThat(exchanged.get("factor").asDouble()).isCloseTo(2.0005, within(0.0005));
+    assertThat(exchanged.get("source").get("id").asString()).isEqualTo("CH-S53");
+    assertThat(exchanged.get("printedFactor").asDouble()).isEqualTo(2.0);
+    assertThat(exchanged.get("printedSource").get("id").asString()).startsWith("CH-S14");
+    assertThat(view.get("cautions").size()).as("of mixing itself").isPositive();
   }
 
   @Test

@@ -25,6 +25,7 @@ import org.wetside.core.shelf.Clearing;
 import org.wetside.core.shelf.ClearingComparison;
 import org.wetside.core.shelf.FilmUse;
 import org.wetside.core.shelf.FixingTime;
+import org.wetside.core.shelf.HereNow;
 import org.wetside.core.shelf.LedgerLine;
 import org.wetside.core.shelf.Reason;
 import org.wetside.core.shelf.Replenishing;
@@ -159,8 +160,7 @@ class ShelfFiguresTest {
     assertThat(
             VerdictRules.of(
                     bottle,
-                    day(NOW),
-                    NOW.plus(Duration.ofDays(3)),
+                    new HereNow(NOW.plus(Duration.ofDays(3)), ZoneOffset.UTC),
                     Optional.empty(),
                     Optional.empty())
                 .reasons())
@@ -271,7 +271,10 @@ class ShelfFiguresTest {
   private static Verdict judged(Bottle bottle, LocalDate today) {
     Instant now = today.atTime(12, 0).toInstant(ZoneOffset.UTC);
     return VerdictRules.of(
-        bottle, today, now, KeepingTimes.of(bottle), Capacities.of(bottle.label()));
+        bottle,
+        new HereNow(now, ZoneOffset.UTC),
+        KeepingTimes.of(bottle),
+        Capacities.of(bottle.label()));
   }
 
   private static LocalDate day(Instant at) {

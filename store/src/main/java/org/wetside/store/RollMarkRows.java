@@ -12,6 +12,14 @@ import org.wetside.core.shelf.RollMarks;
 
 /** The rolls of a ledger with their marks, carried along as {@link RollMarks} would fold them. */
 final class RollMarkRows {
+  private static final String ALL_OF_A_NUMBER =
+      "UPDATE bottle_roll SET mark = ? WHERE bottle_id = ? AND mark = ? AND roll = ?";
+
+  /** The one that has waited longest: each of them is fixed by itself. */
+  private static final String ONE_UNNUMBERED =
+      "UPDATE bottle_roll SET mark = ? WHERE id = (SELECT min(id) FROM bottle_roll"
+          + " WHERE bottle_id = ? AND undoes = 0 AND mark = ? AND roll = ?)";
+
   private final Session session;
 
   RollMarkRows(Session session) {
@@ -42,7 +50,7 @@ final class RollMarkRows {
     } else if (what instanceof BottleEvent.Refixed refixed) {
       for (String roll : refixed.rolls()) {
         session.change(
-            "UPDATE bottle_roll SET mark = ? WHERE bottle_id = ? AND mark = ? AND roll = ?",
+            roll.isEmpty() ? ONE_UNNUMBERED : ALL_OF_A_NUMBER,
             RollMark.REFIXED.word(),
             bottle,
             RollMark.RECALLED.word(),

@@ -30,7 +30,7 @@ import org.wetside.store.Session;
  * it.
  */
 final class Settlement {
-  /** Liquid that stays on one roll and its reel and never comes back (from memory, editable). */
+  /** Liquid that one roll takes along and that never comes back (CH-S30, {@code carried over}). */
   private static final double CARRY_OUT_ML = 10;
 
   private final Session session;

@@ -39,9 +39,7 @@ public record BeforePour(List<Check> checks, Closing closing) {
     List<Check> checks = new ArrayList<>(closing.checks());
     checks.addAll(HandlingChecks.of(pour, care));
     checks.addAll(new TemperatureChecks(pour).all());
-    database
-        .get()
-        .read(session -> checks.addAll(new BottleChecks(pour, new Bottles(session)).all()));
+    database.get().read(session -> checks.addAll(new BottleChecks(pour, session).all()));
     checks.addAll(stock(database, pour));
     database
         .get()

@@ -2,7 +2,6 @@ package org.wetside.app.checks;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.wetside.app.shelf.Today;
 import org.wetside.core.process.StepKind;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BathTest;
@@ -17,6 +17,7 @@ import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleMark;
 import org.wetside.core.shelf.BottleNote;
 import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.shelf.FixerPair;
 import org.wetside.core.shelf.MarkSeen;
 import org.wetside.core.shelf.Reason;
 import org.wetside.core.shelf.TestSeen;
@@ -25,6 +26,8 @@ import org.wetside.core.shelf.VerdictRules;
 import org.wetside.reference.Capacities;
 import org.wetside.reference.KeepingTimes;
 import org.wetside.store.Bottles;
+import org.wetside.store.FixerPairs;
+import org.wetside.store.Session;
 
 /** Each bottle that is poured from, by what the shelf knows of it. */
 final class BottleChecks {
@@ -32,10 +35,12 @@ final class BottleChecks {
 
   private final Pour pour;
   private final Bottles bottles;
+  private final FixerPairs pairs;
 
-  BottleChecks(Pour pour, Bottles bottles) {
+  BottleChecks(Pour pour, Session session) {
     this.pour = pour;
-    this.bottles = bottles;
+    bottles = new Bottles(session);
+    pairs = new FixerPairs(session);
   }
 
   List<Check> all() {
@@ -133,6 +138,7 @@ final class BottleChecks {
     }
     lookAtVerdict(bottle, findings);
     lookAtStrength(kind, bottle, note, findings);
+    pairs.of(bottle.label().letter()).ifPresent(pair -> lookAtPair(step, pair, findings));
     Optional<Volume> wanted = pour.taken().get(step);
     if (wanted.isPresent() && bottle.left().compareTo(wanted.get()) < 0) {
       findings.add(
@@ -150,7 +156,7 @@ final class BottleChecks {
   private void lookAtVerdict(Bottle bottle, Findings findings) {
     Verdict verdict =
         VerdictRules.of(
-            bottle, today(), pour.now(), KeepingTimes.of(bottle), Capacities.of(bottle.label()));
+            bottle, Today.at(pour.now()), KeepingTimes.of(bottle), Capacities.of(bottle.label()));
     for (Reason reason : verdict.reasons()) {
       boolean looked =
           reason.ground() == Reason.Ground.TEST
@@ -166,6 +172,26 @@ final class BottleChecks {
           discard ? CheckState.WARNING : CheckState.OPEN,
           reason.words(),
           discard ? "Do not use it: mix fresh." : "Test it first, or mix fresh.");
+    }
+  }
+
+  /** A load names one fixer; that it is one of two has to be known before it is poured. */
+  private void lookAtPair(int step, FixerPair pair, Findings findings) {
+    boolean first = pour.steps().get(step).bottle().filter(pair.first()::equals).isPresent();
+    String other = first ? pair.second() : pair.first();
+    boolean otherToo =
+        pour.steps().stream().anyMatch(one -> one.bottle().filter(other::equals).isPresent());
+    if (!otherToo) {
+      findings.add(
+          CheckState.OPEN,
+          (first ? "first" : "second") + " of two fixers",
+          first
+              ? "Half of the fixing time in it, then half in "
+                  + other
+                  + " (CH-S01); note "
+                  + other
+                  + " in its book."
+              : "Film clears in " + other + " first (CH-S01).");
     }
   }
 
@@ -225,10 +251,10 @@ final class BottleChecks {
   }
 
   private LocalDate today() {
-    return LocalDate.ofInstant(pour.now(), ZoneOffset.UTC);
+    return Today.at(pour.now()).today();
   }
 
   private static String day(Instant at) {
-    return DAY.format(at.atOffset(ZoneOffset.UTC));
+    return DAY.format(Today.at(at).today());
   }
 }

@@ -1,9 +1,9 @@
 package org.wetside.app.checks;
 
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.wetside.app.shelf.Today;
 import org.wetside.core.process.StepKind;
 import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.TestSeen;
@@ -100,7 +100,7 @@ public final class PreciousChecks {
     if (last.isEmpty()) {
       return " not noted";
     }
-    String on = " on " + BottleChecks.DAY.format(last.get().at().atOffset(ZoneOffset.UTC));
+    String on = " on " + BottleChecks.DAY.format(Today.at(last.get().at()).today());
     if (!last.get().passed()) {
       return " failed" + on;
     }

@@ -109,7 +109,8 @@ public final class MixBatch {
   /**
    * It is in the bottle of that letter.
    *
-   * @throws BadValueException when a step is left, or no such bottle is on the shelf
+   * @throws BadValueException when a step is left, it stands in a bottle already, no such bottle is
+   *     on the shelf, or what is in that one cannot be of this batch
    */
   public Batch fill(long id, String letter) {
     return database
@@ -118,7 +119,9 @@ public final class MixBatch {
             session -> {
               Batch batch = require(session, id);
               checkMixed(batch);
+              checkNotBottled(batch);
               Optional<Bottle> bottle = new Bottles(session).find(letter);
+              bottle.ifPresent(found -> checkHolds(batch, found));
               if (bottle.isEmpty() || !new Batches(session).fill(id, letter)) {
                 throw new BadValueException(
                     "bottle", letter, "no bottle of that letter is on the shelf");
@@ -163,8 +166,25 @@ public final class MixBatch {
               throw new BadValueException(
                   "batch",
                   String.valueOf(batch.id()),
-                  "it stands in bottle " + letter + " already");
+                  "it stands in bottle "
+                      + letter
+                      + " already; a rest goes into a new bottle that says batch "
+                      + batch.id());
             });
+  }
+
+  private static void checkHolds(Batch batch, Bottle bottle) {
+    String letter = bottle.label().letter();
+    if (bottle.left().compareTo(batch.total()) > 0) {
+      throw new BadValueException(
+          "volume in bottle " + letter,
+          bottle.left().toString(),
+          "the batch makes only " + batch.total());
+    }
+    if (bottle.film().rolls() > 0) {
+      throw new BadValueException(
+          "bottle", letter, "film has gone through it already, so it is not this batch");
+    }
   }
 
   /**

@@ -4,11 +4,13 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleEvent;
+import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.shelf.FilmUse;
 import org.wetside.core.shelf.PostedLine;
 import org.wetside.core.shelf.Replenishing;
@@ -19,6 +21,7 @@ import org.wetside.reference.Capacities;
 import org.wetside.reference.Replenishers;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
+import org.wetside.store.Session;
 
 /** How a developer that is used again is replenished, or takes longer roll by roll. */
 public final class CareForBath {
@@ -66,6 +69,21 @@ public final class CareForBath {
     this.database = database;
   }
 
+  /** Whether a bottle is replenished or has times by roll number: a developer used again. */
+  public static boolean concerns(Bottle bottle) {
+    return bottle.label().bath() == BathKind.DEVELOPER
+        && !bottle.label().oneShot()
+        && !bottle.discarded()
+        && (bottle.label().role() == BottleRole.STOCK
+            || bottle.label().role() == BottleRole.WORKING);
+  }
+
+  /** Film that is to be replenished for when nobody says: what went through since, else a roll. */
+  public UnitOfUse usualFilm(String letter) {
+    UnitOfUse since = filmSince(letter);
+    return since.rolls() > 0 ? since : UnitOfUse.ONE_ROLL;
+  }
+
   /**
    * For so much film.
    *
@@ -74,9 +92,14 @@ public final class CareForBath {
    * @throws BadValueException when no bottle of that letter stands on the shelf
    */
   public Answer of(String letter, UnitOfUse film, Optional<Volume> perRoll) {
+    return database.read(session -> of(session, letter, film, perRoll));
+  }
+
+  private static Answer of(
+      Session session, String letter, UnitOfUse film, Optional<Volume> perRoll) {
     Bottle bottle =
-        database
-            .read(session -> new Bottles(session).find(letter))
+        new Bottles(session)
+            .find(letter)
             .orElseThrow(() -> new BadValueException("bottle", letter, "none stands on the shelf"));
     Volume mark = bottle.label().full();
     double most = Capacities.mostAtOnce();
@@ -87,7 +110,7 @@ public final class CareForBath {
     Volume level = bottle.left().compareTo(mark) > 0 ? mark : bottle.left();
     List<NextRoll> tables =
         BathReuse.of(bottle.label().contents()).stream()
-            .map(table -> new NextRoll(table, table.next(bottle.film(), mark)))
+            .map(table -> new NextRoll(table, table.next(bottle.state().load(), inUse(bottle))))
             .toList();
     return new Answer(
         bottle.label().letter(),
@@ -128,6 +151,12 @@ public final class CareForBath {
         });
   }
 
+  /** What its film was in: less of a developer is spent sooner than the bottle when full. */
+  private static Volume inUse(Bottle bottle) {
+    Volume basis = bottle.state().basis();
+    return basis.millilitres() > 0 ? basis : bottle.label().full();
+  }
+
   private static double through(BottleEvent what) {
     if (what instanceof BottleEvent.Used used) {
       return rolls(used.film());
@@ -150,19 +179,19 @@ public final class CareForBath {
    */
   public int replenished(
       String letter, UnitOfUse film, Optional<Volume> perRoll, Set<Integer> done, Clock clock) {
-    List<Replenishing.Part> parts =
-        of(letter, film, perRoll).plan().map(Replenishing::parts).orElse(List.of());
     if (done.isEmpty()) {
       throw new BadValueException("parts done", "none", "tick what was done");
     }
-    for (int number : done) {
-      if (number < 1 || number > parts.size()) {
-        throw new BadValueException(
-            "part", String.valueOf(number), "there are " + parts.size() + " of them");
-      }
-    }
     database.change(
         session -> {
+          List<Replenishing.Part> parts =
+              of(session, letter, film, perRoll).plan().map(Replenishing::parts).orElse(List.of());
+          for (int number : done) {
+            if (number < 1 || number > parts.size()) {
+              throw new BadValueException(
+                  "part", String.valueOf(number), "there are " + parts.size() + " of them");
+            }
+          }
           for (int number : done) {
             Replenishing.Part part = parts.get(number - 1);
             String note = "replenished, part " + number + " of " + parts.size();

@@ -130,7 +130,7 @@ public final class ChangeBottle {
                 () -> new BadValueException("bottle", letter, "no bottle of that letter is there"));
     Instant now = clock.instant();
     LedgerLine line = LedgerLine.byHand(now, note, what);
-    LedgerRules.require(bottle, line, now, Today.of(clock));
+    LedgerRules.require(bottle, line, Today.at(now));
     bottles.enter(letter, line);
   }
 }

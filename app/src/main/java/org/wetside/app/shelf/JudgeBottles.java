@@ -68,11 +68,7 @@ public final class JudgeBottles {
   /** The verdict alone, as it stands now. */
   public static Verdict verdict(Bottle bottle, Clock clock) {
     return VerdictRules.of(
-        bottle,
-        Today.of(clock),
-        clock.instant(),
-        KeepingTimes.of(bottle),
-        Capacities.of(bottle.label()));
+        bottle, Today.now(clock), KeepingTimes.of(bottle), Capacities.of(bottle.label()));
   }
 
   private JudgedBottle judged(Bottle bottle, List<Roll> waiting, Temperature fixedAt) {

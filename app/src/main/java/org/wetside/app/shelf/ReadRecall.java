@@ -65,6 +65,7 @@ public final class ReadRecall {
     String where = fixer.map(letter -> "in bottle " + letter + " ").orElse("") + note;
     fixer.ifPresent(letter -> count(session, letter, number, now));
     marked.stream()
+        .limit(number.isEmpty() ? 1 : marked.size()) // without a number each is another roll
         .map(RecalledRoll::bottleId)
         .distinct()
         .forEach(
@@ -92,7 +93,7 @@ public final class ReadRecall {
             .orElseThrow(() -> new BadValueException("roll", number, "it is not in the drawer"));
     LedgerLine line =
         LedgerLine.byHand(now, "fixed again", new BottleEvent.Used(Volume.ZERO, List.of(use)));
-    LedgerRules.require(bottle, line, now, Today.of(clock));
+    LedgerRules.require(bottle, line, Today.at(now));
     bottles.enter(letter, line);
   }
 

@@ -59,11 +59,12 @@ public final class TurnFixers {
    *
    * @param letter letter of either
    * @param fresh letter of the fresh one; empty when both are discarded
+   * @param emptying where what is discarded goes, in the same transaction
    * @return what was done
    * @throws BadValueException when they are no pair, or the fresh one is needed and missing, or not
    *     fresh
    */
-  public FixerPair.Turn turn(String letter, Optional<String> fresh) {
+  public FixerPair.Turn turn(String letter, Optional<String> fresh, Emptying emptying) {
     return database.inTransaction(
         session -> {
           FixerPairs pairs = new FixerPairs(session);
@@ -78,20 +79,15 @@ public final class TurnFixers {
             String next = fresh(session, fresh);
             pairs.end(pair);
             pairs.add(pair.movedDown(next));
-            discard(session, down.discard());
+            emptying.empty(session, down.discard(), "spent, first of two fixers");
             ChangeBottle.enter(session, down.movesDown(), "", new BottleEvent.MovedDown(), clock);
           } else {
             pairs.end(pair);
-            discard(session, pair.first());
-            discard(session, pair.second());
+            emptying.empty(session, pair.first(), "first of two fixers, turned often enough");
+            emptying.empty(session, pair.second(), "second of two fixers, turned often enough");
           }
           return turn;
         });
-  }
-
-  private void discard(Session session, String letter) {
-    ChangeBottle.enter(
-        session, letter, "spent, first of two fixers", new BottleEvent.Discarded(), clock);
   }
 
   private static String fresh(Session session, Optional<String> letter) {

@@ -185,7 +185,7 @@ public final class JudgeTest {
     LedgerLine line =
         LedgerLine.byHand(
             now, note, new BottleEvent.Tested(TestedBottle.lineOf(trial.kind()), passed, clearing));
-    LedgerRules.require(bottle, line, now, Today.of(clock));
+    LedgerRules.require(bottle, line, Today.at(now));
     new Bottles(session).enter(trial.bottle(), line);
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.app.shelf.ChangeBottle;
+import org.wetside.app.shelf.Emptying;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.chemistry.Batch;
 import org.wetside.core.quantity.BadValueException;
@@ -90,27 +91,36 @@ public final class PourWaste {
    * @throws BadValueException as {@link #byHand}, and when the bottle is not there or has less
    */
   public Outcome fromBottle(String jug, String letter, Optional<Volume> volume, String note) {
-    return database
-        .get()
-        .inTransaction(
-            session -> {
-              Bottle bottle =
-                  new Bottles(session)
-                      .find(letter)
-                      .orElseThrow(
-                          () ->
-                              new BadValueException(
-                                  "bottle", letter, "no bottle of that letter is on the shelf"));
-              Outcome outcome =
-                  pour(session, jug, poured(session, bottle, volume.orElse(bottle.left()), note));
-              String where = "into " + outcome.jug().jug().spoken();
-              BottleEvent event =
-                  volume.isPresent()
-                      ? new BottleEvent.Taken(volume.get())
-                      : new BottleEvent.Discarded();
-              ChangeBottle.enter(session, bottle.label().letter(), where, event, clock);
-              return outcome;
-            });
+    return database.get().inTransaction(session -> fromBottle(session, jug, letter, volume, note));
+  }
+
+  /**
+   * Empties bottles into a jug, as part of something greater that discards them.
+   *
+   * @param jug its name; the emptying is refused as {@link #fromBottle} when it cannot be
+   */
+  public Emptying into(String jug) {
+    return (session, letter, why) -> {
+      Outcome unused = fromBottle(session, jug, letter, Optional.empty(), why);
+    };
+  }
+
+  private Outcome fromBottle(
+      Session session, String jug, String letter, Optional<Volume> volume, String note) {
+    Bottle bottle =
+        new Bottles(session)
+            .find(letter)
+            .orElseThrow(
+                () ->
+                    new BadValueException(
+                        "bottle", letter, "no bottle of that letter is on the shelf"));
+    Outcome outcome =
+        pour(session, jug, poured(session, bottle, volume.orElse(bottle.left()), note));
+    String where = "into " + outcome.jug().jug().spoken();
+    BottleEvent event =
+        volume.isPresent() ? new BottleEvent.Taken(volume.get()) : new BottleEvent.Discarded();
+    ChangeBottle.enter(session, bottle.label().letter(), where, event, clock);
+    return outcome;
   }
 
   /**

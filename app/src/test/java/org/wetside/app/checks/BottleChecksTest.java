@@ -22,10 +22,12 @@ import org.wetside.core.shelf.BathTest;
 import org.wetside.core.shelf.BottleEvent;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.shelf.FixerPair;
 import org.wetside.core.shelf.LedgerLine;
 import org.wetside.reference.BuiltInProcesses;
 import org.wetside.store.Bottles;
 import org.wetside.store.Database;
+import org.wetside.store.FixerPairs;
 
 /** What the shelf says of a bottle before it is poured; the bottles are invented. */
 class BottleChecksTest {
@@ -91,8 +93,7 @@ class BottleChecksTest {
             List.of(),
             NOW,
             Units.METRIC);
-    return database.<Check>read(
-        session -> new BottleChecks(pour, new Bottles(session)).all().get(0));
+    return database.<Check>read(session -> new BottleChecks(pour, session).all().get(0));
   }
 
   @Test
@@ -148,5 +149,19 @@ class BottleChecksTest {
         .contains("spent, its clip test failed on 14 January");
     tested("F", BathTest.CLIP, true);
     assertThat(check(StepKind.FIXER, "F").state()).isEqualTo(CheckState.DONE);
+  }
+
+  /** Film clears in the first of two fixers and stays as long again in the second (CH-S01). */
+  @Test
+  void theFirstOfTwoFixersSaysWhereTheSecondHalfIs() {
+    put("F", "some fixer", BottleRole.WORKING, BathKind.FIXER, 1000, "");
+    put("G", "some fixer", BottleRole.WORKING, BathKind.FIXER, 1000, "");
+    assertThat(check(StepKind.FIXER, "F").text()).doesNotContain("of two fixers");
+    database.change(session -> new FixerPairs(session).add(new FixerPair("F", "G", 0)));
+    Check first = check(StepKind.FIXER, "F");
+    assertThat(first.state()).isEqualTo(CheckState.OPEN);
+    assertThat(first.text()).contains("first of two fixers");
+    assertThat(first.advice()).contains("then half in G (CH-S01)");
+    assertThat(check(StepKind.FIXER, "G").advice()).contains("clears in F first");
   }
 }

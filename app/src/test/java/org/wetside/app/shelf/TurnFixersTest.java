@@ -10,10 +10,15 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.wetside.app.waste.KeepJugs;
+import org.wetside.app.waste.PourWaste;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.shelf.FixerPair;
+import org.wetside.core.waste.Jug;
+import org.wetside.core.waste.WasteKind;
 
 /**
  * Two fixers after each other on a real shelf. That both go after the third turn is CH-S14 p.107,
@@ -21,6 +26,8 @@ import org.wetside.core.shelf.FixerPair;
  */
 class TurnFixersTest {
   private KeptShelf shelf;
+  private static final Emptying DOWN = Emptying.unsaid(KeptShelf.CLOCK);
+
   private TurnFixers turn;
 
   @BeforeEach
@@ -40,7 +47,8 @@ class TurnFixersTest {
   @Test
   void theSecondMovesDownAndAFreshOneComesBehindIt() {
     turn.pair("f", "g");
-    assertThat(turn.turn("G", Optional.of("h"))).isEqualTo(new FixerPair.MoveDown("F", "G", 1));
+    assertThat(turn.turn("G", Optional.of("h"), DOWN))
+        .isEqualTo(new FixerPair.MoveDown("F", "G", 1));
     assertThat(turn.all()).containsExactly(new FixerPair("G", "H", 1));
     assertThat(shelf.list().find("F")).as("discarded").isEmpty();
     assertThat(words("F")).endsWith("discarded");
@@ -50,11 +58,13 @@ class TurnFixersTest {
   @Test
   void afterThreeTurnsBothAreDiscarded() {
     turn.pair("F", "G");
-    turn.turn("F", Optional.of("H"));
-    turn.turn("G", Optional.of("I"));
-    assertThat(turn.turn("H", Optional.of("J"))).isEqualTo(new FixerPair.MoveDown("H", "I", 3));
+    turn.turn("F", Optional.of("H"), DOWN);
+    turn.turn("G", Optional.of("I"), DOWN);
+    assertThat(turn.turn("H", Optional.of("J"), DOWN))
+        .isEqualTo(new FixerPair.MoveDown("H", "I", 3));
     assertThat(turn.of("I").orElseThrow().next()).isEqualTo(new FixerPair.DiscardBoth("I", "J"));
-    assertThat(turn.turn("I", Optional.empty())).isEqualTo(new FixerPair.DiscardBoth("I", "J"));
+    assertThat(turn.turn("I", Optional.empty(), DOWN))
+        .isEqualTo(new FixerPair.DiscardBoth("I", "J"));
     assertThat(turn.all()).isEmpty();
     assertThat(shelf.list().all()).isEmpty();
   }
@@ -69,13 +79,44 @@ class TurnFixersTest {
     refused(() -> turn.pair("F", "X"), "none of that letter");
     turn.pair("F", "G");
     refused(() -> turn.pair("H", "G"), "already one of a pair");
-    refused(() -> turn.turn("H", Optional.of("I")), "in no pair of fixers");
-    refused(() -> turn.turn("F", Optional.empty()), "say the letter");
-    refused(() -> turn.turn("F", Optional.of("G")), "already one of a pair");
+    refused(() -> turn.turn("H", Optional.of("I"), DOWN), "in no pair of fixers");
+    refused(() -> turn.turn("F", Optional.empty(), DOWN), "say the letter");
+    refused(() -> turn.turn("F", Optional.of("G"), DOWN), "already one of a pair");
     shelf.film("H", 1);
-    refused(() -> turn.turn("F", Optional.of("H")), "film has already gone through it");
+    refused(() -> turn.turn("F", Optional.of("H"), DOWN), "film has already gone through it");
     assertThat(turn.all()).containsExactly(new FixerPair("F", "G", 0));
     assertThat(shelf.list().find("F")).isPresent();
+  }
+
+  /** What is discarded goes into the jug with its silver, and the pair goes on with its count. */
+  @Test
+  void theSpentOneGoesIntoTheJugAndThePairGoesOn() {
+    KeepJugs jugs = new KeepJugs(() -> shelf.database, KeptShelf.CLOCK);
+    jugs.add(new Jug("W", WasteKind.SILVER, Volume.ofMillilitres(5000)));
+    Emptying intoW = new PourWaste(() -> shelf.database, KeptShelf.CLOCK).into("W");
+    turn.pair("F", "G");
+    turn.turn("F", Optional.of("H"), intoW);
+    assertThat(jugs.of("W").inside())
+        .singleElement()
+        .satisfies(
+            line -> {
+              assertThat(line.bottle()).isEqualTo("F");
+              assertThat(line.volume().millilitres()).isEqualTo(1000);
+            });
+    assertThat(turn.all()).containsExactly(new FixerPair("G", "H", 1));
+    assertThat(words("F")).endsWith("discarded");
+  }
+
+  @Test
+  void aJugThatDoesNotTakeItLeavesThePairAsItWas() {
+    KeepJugs jugs = new KeepJugs(() -> shelf.database, KeptShelf.CLOCK);
+    jugs.add(new Jug("S", WasteKind.SILVER, Volume.ofMillilitres(500)));
+    Emptying tooSmall = new PourWaste(() -> shelf.database, KeptShelf.CLOCK).into("S");
+    turn.pair("F", "G");
+    refused(() -> turn.turn("F", Optional.of("H"), tooSmall), "holds 500 mL");
+    assertThat(turn.all()).containsExactly(new FixerPair("F", "G", 0));
+    assertThat(shelf.list().find("F")).isPresent();
+    assertThat(jugs.of("S").inside()).isEmpty();
   }
 
   private List<String> words(String letter) {

@@ -143,7 +143,11 @@ public sealed interface BottleEvent {
     }
   }
 
-  /** Rolls of its recall list were fixed again elsewhere; may follow {@link Discarded}. */
+  /**
+   * Rolls of its recall list were fixed again elsewhere; may follow {@link Discarded}.
+   *
+   * @param rolls their numbers; an empty one stands for one roll whose number is not known
+   */
   record Refixed(List<String> rolls) implements BottleEvent {
     public Refixed {
       rolls = List.copyOf(rolls);

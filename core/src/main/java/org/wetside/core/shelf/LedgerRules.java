@@ -1,8 +1,6 @@
 package org.wetside.core.shelf;
 
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.Optional;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
@@ -18,19 +16,18 @@ public final class LedgerRules {
    * Refuses a line that cannot be true.
    *
    * @param now the moment, which no line may be after
-   * @param today the day it is where the person is
    * @throws BadValueException with the reason: a discarded bottle, a moment to come, a volume that
    *     does not fit
    */
-  public static void require(Bottle bottle, LedgerLine line, Instant now, LocalDate today) {
+  public static void require(Bottle bottle, LedgerLine line, HereNow now) {
     BottleEvent what = line.what();
     if (bottle.discarded() && !(what instanceof BottleEvent.Refixed)) {
       throw new BadValueException(
           "bottle",
           bottle.label().letter(),
-          "it was discarded on " + day(bottle.lastTouched()) + "; take another bottle");
+          "it was discarded on " + now.day(bottle.lastTouched()) + "; take another bottle");
     }
-    if (line.at().isAfter(now)) {
+    if (line.at().isAfter(now.moment())) {
       throw new BadValueException("moment", line.at().toString(), "it is still to come");
     }
     if (what instanceof BottleEvent.Taken taken) {
@@ -56,7 +53,7 @@ public final class LedgerRules {
             "reason of the decision", line.note(), "say it in a word or two");
       }
     } else if (what instanceof BottleEvent.Opened opened) {
-      requirePast("day of opening", Optional.of(opened.day()), today);
+      requirePast("day of opening", Optional.of(opened.day()), now.today());
     }
   }
 
@@ -112,9 +109,5 @@ public final class LedgerRules {
           added.toString(),
           "the bottle holds " + bottle.label().full() + " and has " + before);
     }
-  }
-
-  private static LocalDate day(Instant at) {
-    return LocalDate.ofInstant(at, ZoneOffset.UTC);
   }
 }

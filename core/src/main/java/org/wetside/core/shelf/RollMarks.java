@@ -1,9 +1,7 @@
 package org.wetside.core.shelf;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.wetside.core.bath.BathKind;
 
 /**
@@ -52,7 +50,7 @@ public final class RollMarks {
       unproven.clear();
       failed = !test.passed();
     } else if (what instanceof BottleEvent.Refixed refixed) {
-      refix(new HashSet<>(refixed.rolls()));
+      refixed.rolls().forEach(this::refix);
     }
   }
 
@@ -73,11 +71,15 @@ public final class RollMarks {
     unproven.removeIf(i -> rolls.get(i).mark() == RollMark.UNDONE);
   }
 
-  private void refix(Set<String> numbers) {
+  /** Of rolls without a number one at a time is fixed again: the one that has waited longest. */
+  private void refix(String number) {
     for (int i = 0; i < rolls.size(); i++) {
       MarkedRoll roll = rolls.get(i);
-      if (roll.mark() == RollMark.RECALLED && numbers.contains(roll.film().roll())) {
+      if (roll.mark() == RollMark.RECALLED && roll.film().roll().equals(number)) {
         mark(i, RollMark.REFIXED);
+        if (number.isEmpty()) {
+          return;
+        }
       }
     }
   }

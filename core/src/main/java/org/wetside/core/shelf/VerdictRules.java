@@ -1,8 +1,6 @@
 package org.wetside.core.shelf;
 
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,33 +16,28 @@ public final class VerdictRules {
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
   private final Bottle bottle;
-  private final LocalDate today;
+  private final HereNow now;
   private final Vouched vouched;
   private final List<Reason> reasons = new ArrayList<>();
 
-  private VerdictRules(Bottle bottle, LocalDate today, Instant now) {
+  private VerdictRules(Bottle bottle, HereNow now) {
     this.bottle = bottle;
-    this.today = today;
-    vouched = new Vouched(bottle, now);
+    this.now = now;
+    vouched = new Vouched(bottle, now.moment());
   }
 
   /**
    * The verdict.
    *
-   * @param today the day it is where the person is
-   * @param now the moment, for tests that are believed for two days
+   * @param now the moment, for tests that are believed for two days, and the day it is
    * @param keeping how long such a solution keeps; empty when nothing is on file
    * @param capacity what such a bath does; empty when nothing is on file
    */
   public static Verdict of(
-      Bottle bottle,
-      LocalDate today,
-      Instant now,
-      Optional<KeepingTime> keeping,
-      Optional<Capacity> capacity) {
-    VerdictRules rules = new VerdictRules(bottle, today, now);
+      Bottle bottle, HereNow now, Optional<KeepingTime> keeping, Optional<Capacity> capacity) {
+    VerdictRules rules = new VerdictRules(bottle, now);
     if (bottle.discarded()) {
-      String on = "discarded on " + day(bottle.lastTouched());
+      String on = "discarded on " + rules.day(bottle.lastTouched());
       rules.add(Verdict.Kind.DISCARD, Reason.Ground.LEDGER, on, "its book", Standing.MEASURED);
     } else if (bottle.label().role() == BottleRole.WASTE) {
       rules.add(
@@ -57,7 +50,7 @@ public final class VerdictRules {
       rules.lookAtMarks();
       rules.lookAtLabel();
       rules.lookAtTests();
-      rules.reasons.add(AgeRule.of(bottle, today, rules.vouched, keeping));
+      rules.reasons.add(AgeRule.of(bottle, now.today(), rules.vouched, keeping));
       capacity.ifPresent(rules::lookAtCapacity);
     }
     return Verdict.of(rules.reasons);
@@ -80,7 +73,7 @@ public final class VerdictRules {
     if (note.doNotUse()) {
       said(Verdict.Kind.DISCARD, "\"do not use\" stands on it");
     }
-    if (note.useBy().filter(last -> last.isBefore(today)).isPresent()) {
+    if (note.useBy().filter(last -> last.isBefore(now.today())).isPresent()) {
       said(vouched.unlessVouched(), "out of date since " + DAY.format(note.useBy().get()));
     }
     if (note.testFirst() && !vouched.lately()) {
@@ -148,7 +141,7 @@ public final class VerdictRules {
     reasons.add(new Reason(kind, ground, words, source, standing));
   }
 
-  private static String day(Instant at) {
-    return DAY.format(at.atOffset(ZoneOffset.UTC));
+  private String day(Instant at) {
+    return DAY.format(now.day(at));
   }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -18,6 +20,7 @@ import org.wetside.core.quantity.Volume;
 class LedgerRulesTest {
   private static final Instant NOW = Instant.parse("2026-01-10T18:00:00Z");
   private static final LocalDate TODAY = LocalDate.of(2026, 1, 10);
+  private static final HereNow HERE = new HereNow(NOW, ZoneOffset.UTC);
   private static final BottleLabel LABEL =
       BottleLabel.of("F", "fixer", BottleRole.WORKING, BathKind.FIXER, ml(1000));
   private static final Bottle HALF =
@@ -32,7 +35,7 @@ class LedgerRulesTest {
   }
 
   private static void refused(Bottle bottle, BottleEvent what, String... words) {
-    assertThatThrownBy(() -> LedgerRules.require(bottle, line(what), NOW, TODAY))
+    assertThatThrownBy(() -> LedgerRules.require(bottle, line(what), HERE))
         .isInstanceOf(BadValueException.class)
         .hasMessageContainingAll(words);
   }
@@ -47,9 +50,7 @@ class LedgerRulesTest {
     refused(HALF, new BottleEvent.Corrected(ml(1001)), "1001 mL", "1000 mL");
     refused(HALF, new BottleEvent.Corrected(ml(400)), "reason");
     assertThatCode(
-            () ->
-                LedgerRules.require(
-                    HALF, line(new BottleEvent.ToppedUp(ml(100), ml(600))), NOW, TODAY))
+            () -> LedgerRules.require(HALF, line(new BottleEvent.ToppedUp(ml(100), ml(600))), HERE))
         .doesNotThrowAnyException();
   }
 
@@ -57,7 +58,7 @@ class LedgerRulesTest {
   void whatIsStillToComeIsRefused() {
     refused(HALF, new BottleEvent.Opened(TODAY.plusDays(1)), "2026-01-11", "still to come");
     LedgerLine later = LedgerLine.byHand(NOW.plusSeconds(1), "", new BottleEvent.Taken(ml(10)));
-    assertThatThrownBy(() -> LedgerRules.require(HALF, later, NOW, TODAY))
+    assertThatThrownBy(() -> LedgerRules.require(HALF, later, HERE))
         .hasMessageContaining("still to come");
     BottleLabel tomorrow = LABEL.withDays(Optional.of(TODAY.plusDays(1)), Optional.empty());
     assertThatThrownBy(() -> LedgerRules.requireNew(tomorrow, ml(10), TODAY))
@@ -77,11 +78,28 @@ class LedgerRulesTest {
     refused(gone, new BottleEvent.Tested(BathTest.CLIP, true, Optional.empty()), "discarded");
     refused(gone, new BottleEvent.Discarded(), "discarded");
     assertThatCode(
-            () ->
-                LedgerRules.require(
-                    gone, line(new BottleEvent.Refixed(List.of("A-1"))), NOW, TODAY))
+            () -> LedgerRules.require(gone, line(new BottleEvent.Refixed(List.of("A-1"))), HERE))
         .doesNotThrowAnyException();
     assertThat(gone.left()).isEqualTo(Volume.ZERO);
+  }
+
+  /** At 23:30 in Auckland it is the 11th, whatever day it is in Greenwich. */
+  @Test
+  void theDayIsThatOfThePersonsWall() {
+    Instant evening = Instant.parse("2026-01-11T10:30:00Z");
+    Bottle gone = HALF.after(LedgerLine.byHand(evening, "", new BottleEvent.Discarded()));
+    HereNow auckland = new HereNow(evening.plusSeconds(7200), ZoneId.of("Pacific/Auckland"));
+    LedgerLine line = LedgerLine.byHand(evening, "", new BottleEvent.Taken(ml(1)));
+    assertThat(auckland.today()).isEqualTo("2026-01-12");
+    assertThatThrownBy(() -> LedgerRules.require(gone, line, auckland))
+        .hasMessageContaining("discarded on 2026-01-11");
+    HereNow honolulu = new HereNow(evening, ZoneId.of("Pacific/Honolulu"));
+    assertThatThrownBy(() -> LedgerRules.require(gone, line, honolulu))
+        .hasMessageContaining("discarded on 2026-01-11");
+    Instant early = Instant.parse("2026-01-11T09:30:00Z");
+    Bottle before = HALF.after(LedgerLine.byHand(early, "", new BottleEvent.Discarded()));
+    assertThatThrownBy(() -> LedgerRules.require(before, line, honolulu))
+        .hasMessageContaining("discarded on 2026-01-10");
   }
 
   /** After the third rotation both are discarded (CH-S14 p.107). */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,8 +17,8 @@ import org.wetside.core.quantity.Volume;
 
 /** A bottle that a mishap left in doubt stays so until somebody answers it. */
 class OpenMarksTest {
-  private static final Instant NOON = Instant.parse("2026-01-14T12:00:00Z");
   private static final LocalDate TODAY = LocalDate.of(2026, 1, 14);
+  private static final Instant NOON = Instant.parse("2026-01-14T12:00:00Z");
   private static final BottleLabel FIXER =
       BottleLabel.of("F", "fix", BottleRole.WORKING, BathKind.FIXER, Volume.ofLitres(1))
           .withDays(Optional.of(TODAY), Optional.empty());
@@ -84,7 +85,8 @@ class OpenMarksTest {
   }
 
   private void require(String note, BottleEvent what) {
-    LedgerRules.require(bottle(), LedgerLine.byHand(now, note, what), now, TODAY);
+    LedgerRules.require(
+        bottle(), LedgerLine.byHand(now, note, what), new HereNow(now, ZoneOffset.UTC));
   }
 
   private void by(String run, String note, BottleEvent what) {
@@ -97,6 +99,7 @@ class OpenMarksTest {
   }
 
   private Verdict verdict() {
-    return VerdictRules.of(bottle(), TODAY, now, Optional.empty(), Optional.empty());
+    return VerdictRules.of(
+        bottle(), new HereNow(now, ZoneOffset.UTC), Optional.empty(), Optional.empty());
   }
 }

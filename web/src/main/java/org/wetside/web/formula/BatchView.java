@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wetside.core.chemistry.Batch;
 import org.wetside.reference.Cautions;
+import org.wetside.web.mixing.CautionView;
 
 /**
  * Something that is mixed, or was.
@@ -19,6 +20,7 @@ import org.wetside.reference.Cautions;
  * @param mixed whether every step is done
  * @param bottle letter of the bottle it went into; null when in none
  * @param steps in order of dissolving
+ * @param cautions what holds while it is mixed; empty once every step is done
  */
 public record BatchView(
     long batch,
@@ -31,7 +33,8 @@ public record BatchView(
     String begunAt,
     boolean mixed,
     @Nullable String bottle,
-    List<BatchStepView> steps) {
+    List<BatchStepView> steps,
+    List<CautionView> cautions) {
   /** The view of a batch. */
   public static BatchView of(Batch batch) {
     Cautions cautions = Cautions.open();
@@ -46,6 +49,7 @@ public record BatchView(
         batch.begunAt().toString(),
         batch.isMixed(),
         batch.bottle().orElse(null),
-        batch.steps().stream().map(step -> BatchStepView.of(step, cautions)).toList());
+        batch.steps().stream().map(step -> BatchStepView.of(step, cautions)).toList(),
+        batch.isMixed() ? List.of() : CautionView.ofMixing());
   }
 }

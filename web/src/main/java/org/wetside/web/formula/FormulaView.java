@@ -10,6 +10,7 @@ import org.wetside.core.chemistry.PlannedStep;
 import org.wetside.core.quantity.Volume;
 import org.wetside.reference.Bibliography;
 import org.wetside.reference.Caution;
+import org.wetside.web.mixing.CautionView;
 
 /**
  * A formula weighed out, or only shown where it cannot be mixed.
@@ -28,6 +29,8 @@ import org.wetside.reference.Caution;
  * @param standing how the formula is known
  * @param source where it is printed
  * @param note limits and disagreements; may be empty
+ * @param cautions what holds while anything is weighed, dissolved and poured; empty for a formula
+ *     that is only shown
  */
 public record FormulaView(
     String formula,
@@ -43,7 +46,8 @@ public record FormulaView(
     List<WaterView> waters,
     String standing,
     SourceView source,
-    String note) {
+    String note,
+    List<CautionView> cautions) {
   /** The view of an answer. */
   public static FormulaView of(WeighOut.Answer answer) {
     Formula formula = answer.formula();
@@ -88,6 +92,7 @@ public record FormulaView(
         waters,
         formula.standing().word(),
         SourceView.of(formula.citation(), sources),
-        formula.note());
+        formula.note(),
+        formula.refusal().isEmpty() ? CautionView.ofMixing() : List.of());
   }
 }

@@ -1,6 +1,8 @@
 package org.wetside.web.mixing;
 
+import java.util.List;
 import org.wetside.reference.Caution;
+import org.wetside.reference.Cautions;
 
 /**
  * A caution for the moment of handling.
@@ -15,5 +17,10 @@ public record CautionView(String about, String text, String source, String stand
   public static CautionView of(Caution caution) {
     return new CautionView(
         caution.about(), caution.line(), caution.citation().toString(), caution.standing().word());
+  }
+
+  /** What holds while anything is weighed, dissolved or poured. */
+  public static List<CautionView> ofMixing() {
+    return Cautions.open().ofMixing().stream().map(CautionView::of).toList();
   }
 }

@@ -2,6 +2,7 @@ package org.wetside.web.shelf;
 
 import java.util.List;
 import java.util.Optional;
+import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
 
@@ -18,6 +19,7 @@ import org.wetside.web.page.Sheet;
  * @param parts one after the other; empty when nothing is to be added
  * @param waste what stays in the jug for good, in words
  * @param tables makers' tables of times by roll number
+ * @param cautions for taking out and adding
  * @param form what was typed
  */
 public record CarePage(
@@ -31,6 +33,7 @@ public record CarePage(
     List<Part> parts,
     String waste,
     List<Table> tables,
+    List<CautionView> cautions,
     FilledForm form) {
   /**
    * One part of replenishing, each volume in words.

@@ -3,6 +3,8 @@ package org.wetside.web.shelf;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -11,12 +13,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.wetside.app.Wetside;
 import org.wetside.app.shelf.CareForBath;
-import org.wetside.core.bath.BathKind;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.Bottle;
-import org.wetside.core.shelf.BottleRole;
 import org.wetside.web.Routes;
 import org.wetside.web.mixing.Typed;
 import org.wetside.web.page.FieldReader;
@@ -37,15 +37,6 @@ public final class CareRoutes implements Routes {
   public CareRoutes(Wetside wetside, Pages pages) {
     this.wetside = wetside;
     this.pages = pages;
-  }
-
-  /** Whether a bottle is replenished or has times by roll number: a developer used again. */
-  static boolean concerns(Bottle bottle) {
-    return bottle.label().bath() == BathKind.DEVELOPER
-        && !bottle.label().oneShot()
-        && !bottle.discarded()
-        && (bottle.label().role() == BottleRole.STOCK
-            || bottle.label().role() == BottleRole.WORKING);
   }
 
   @Override
@@ -90,9 +81,9 @@ public final class CareRoutes implements Routes {
   /** What is still to be added, as so much film. */
   private static String rest(String letter, Wish wish, FilledForm form, int left, int all) {
     String rolls = String.format(Locale.ROOT, "%.4f", wish.film().rolls() * left / all);
-    String perRoll = form.value("perRoll").replace(" ", "%20");
+    String perRoll = URLEncoder.encode(form.value("perRoll"), StandardCharsets.UTF_8);
     return "/shelf/"
-        + letter
+        + URLEncoder.encode(letter, StandardCharsets.UTF_8)
         + "/care?rolls="
         + rolls
         + (perRoll.isEmpty() ? "" : "&perRoll=" + perRoll);
@@ -146,7 +137,7 @@ public final class CareRoutes implements Routes {
     return wetside
         .listBottles()
         .find(letter)
-        .filter(CareRoutes::concerns)
+        .filter(CareForBath::concerns)
         .orElseThrow(
             () ->
                 new NotFoundResponse("No developer that is used again stands in " + letter + "."));
@@ -161,7 +152,10 @@ public final class CareRoutes implements Routes {
     private static final double MOST_ROLLS = 1000;
 
     static Wish read(FieldReader reader, Wetside wetside, String letter) {
-      UnitOfUse film = reader.maybe("rolls", Wish::film).orElseGet(() -> usual(wetside, letter));
+      UnitOfUse film =
+          reader
+              .maybe("rolls", Wish::film)
+              .orElseGet(() -> wetside.careForBath().usualFilm(letter));
       return new Wish(film, reader.maybeVolume("perRoll").filter(one -> one.millilitres() > 0));
     }
 
@@ -171,11 +165,6 @@ public final class CareRoutes implements Routes {
         throw new BadValueException("rolls", text, "above 0 and at most 1000");
       }
       return UnitOfUse.ofRolls(rolls);
-    }
-
-    private static UnitOfUse usual(Wetside wetside, String letter) {
-      UnitOfUse since = wetside.careForBath().filmSince(letter);
-      return since.rolls() > 0 ? since : UnitOfUse.ONE_ROLL;
     }
   }
 }

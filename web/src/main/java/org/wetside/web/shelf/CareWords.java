@@ -12,6 +12,8 @@ import org.wetside.core.shelf.Replenishing;
 import org.wetside.core.shelf.ReuseStep;
 import org.wetside.core.shelf.ReuseTable;
 import org.wetside.core.source.Standing;
+import org.wetside.reference.Cautions;
+import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
 
@@ -45,6 +47,9 @@ final class CareWords {
         plan.map(one -> parts(one, bottle, form)).orElse(List.of()),
         plan.map(one -> units.words(one.waste())).orElse(""),
         answer.tables().stream().map(this::table).toList(),
+        Cautions.open().whenHandling(bottle.label().contents(), bottle.label().bath()).stream()
+            .map(CautionView::of)
+            .toList(),
         form);
   }
 

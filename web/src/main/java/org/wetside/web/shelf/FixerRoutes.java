@@ -8,13 +8,17 @@ import java.util.Map;
 import java.util.Optional;
 import org.wetside.app.Wetside;
 import org.wetside.app.shelf.JudgedBottle;
+import org.wetside.core.bath.BathKind;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.shelf.Bottle;
 import org.wetside.core.shelf.BottleRole;
 import org.wetside.core.shelf.FilmUse;
 import org.wetside.core.shelf.FixerPair;
 import org.wetside.core.shelf.Verdict;
+import org.wetside.core.waste.FilledJug;
+import org.wetside.reference.Cautions;
 import org.wetside.web.Routes;
+import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.Place;
@@ -58,26 +62,35 @@ public final class FixerRoutes implements Routes {
     String first = form.value("first");
     String field = "fresh-" + first;
     try {
-      Optional<String> fresh =
-          form.isBlank(field) ? Optional.empty() : Optional.of(form.value(field));
-      FixerPair.Turn turn = wetside.turnFixers().turn(first, fresh);
-      pages.goSaying(ctx, HERE, done(turn, fresh));
+      String fresh = form.isBlank(field) ? null : form.value(field);
+      String jug = form.value("jug-" + first);
+      FixerPair.Turn turn = new FixersBody(first, null, true, fresh, jug).turn(wetside);
+      pages.goSaying(ctx, HERE, done(turn, fresh == null ? "" : fresh, jug));
     } catch (BadValueException refused) {
-      show(ctx, form.saying(field, refused));
+      boolean ofFresh = refused.thing().equals("fresh fixer") || refused.thing().equals("bottle");
+      show(ctx, form.saying(ofFresh ? field : "jug-" + first, refused));
     }
   }
 
-  private static String done(FixerPair.Turn turn, Optional<String> fresh) {
+  private static String done(FixerPair.Turn turn, String fresh, String jug) {
+    String where = jug.isBlank() ? "" : " into jug " + jug;
     if (turn instanceof FixerPair.MoveDown down) {
       return down.discard()
-          + " is discarded; "
+          + " is discarded"
+          + where
+          + "; "
           + down.movesDown()
           + " is first now, "
-          + fresh.orElse("")
+          + fresh
           + " second.";
     }
     FixerPair.DiscardBoth both = (FixerPair.DiscardBoth) turn;
-    return both.first() + " and " + both.second() + " are discarded: begin with two fresh ones.";
+    return both.first()
+        + " and "
+        + both.second()
+        + " are discarded"
+        + where
+        + ": begin with two fresh ones.";
   }
 
   private void show(Context ctx, FilledForm form) {
@@ -106,6 +119,7 @@ public final class FixerRoutes implements Routes {
             pairs.stream().map(this::line).toList(),
             free,
             fresh,
+            jugs(),
             form);
     if (form.isRefused()) {
       pages.showRefused(ctx, TEMPLATE, page);
@@ -114,7 +128,18 @@ public final class FixerRoutes implements Routes {
     }
   }
 
+  private Map<String, String> jugs() {
+    Map<String, String> jugs = new LinkedHashMap<>();
+    jugs.put("", "nobody says where");
+    wetside.wasteBook().keepJugs().all().stream()
+        .map(FilledJug::jug)
+        .filter(jug -> jug.kind().takes(Optional.of(BathKind.FIXER)))
+        .forEach(jug -> jugs.put(jug.name(), jug.name() + ", " + jug.kind().word()));
+    return jugs;
+  }
+
   private FixersPage.Pair line(FixerPair pair) {
+    Bottle first = wetside.judgeBottles().find(pair.first()).orElseThrow().bottle();
     Verdict verdict = wetside.judgeBottles().find(pair.first()).orElseThrow().verdict();
     return new FixersPage.Pair(
         pair.first(),
@@ -122,6 +147,9 @@ public final class FixerRoutes implements Routes {
         VerdictView.of(verdict),
         verdict.kind() == Verdict.Kind.DISCARD,
         pair.next() instanceof FixerPair.MoveDown,
-        FixersView.words(pair.next()));
+        FixersView.words(pair.next()),
+        Cautions.open().whenHandling(first.label().contents(), first.label().bath()).stream()
+            .map(CautionView::of)
+            .toList());
   }
 }

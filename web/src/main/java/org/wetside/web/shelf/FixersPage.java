@@ -2,6 +2,7 @@ package org.wetside.web.shelf;
 
 import java.util.List;
 import java.util.Map;
+import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
 
@@ -12,6 +13,7 @@ import org.wetside.web.page.Sheet;
  * @param pairs those in use
  * @param free fixers that are in no pair, by letter, with what they are
  * @param fresh those of them that no film has gone through
+ * @param jugs waste jugs that take fixer, by name; the empty name says that nobody says where
  * @param form what was typed
  */
 public record FixersPage(
@@ -19,6 +21,7 @@ public record FixersPage(
     List<Pair> pairs,
     Map<String, String> free,
     Map<String, String> fresh,
+    Map<String, String> jugs,
     FilledForm form) {
   /**
    * A pair.
@@ -29,6 +32,7 @@ public record FixersPage(
    * @param spent whether the first is known to be spent
    * @param movesDown whether the second becomes the first; otherwise both are discarded
    * @param next what to do when the first is spent
+   * @param cautions for pouring it away
    */
   public record Pair(
       String first,
@@ -36,10 +40,16 @@ public record FixersPage(
       VerdictView verdict,
       boolean spent,
       boolean movesDown,
-      String next) {
+      String next,
+      List<CautionView> cautions) {
     /** Name of the field that says the fresh one. */
     public String freshField() {
       return "fresh-" + first;
+    }
+
+    /** Name of the field that says where it goes. */
+    public String jugField() {
+      return "jug-" + first;
     }
   }
 }

@@ -1,7 +1,9 @@
 package org.wetside.web.shelf;
 
 import java.util.List;
+import org.wetside.app.Wetside;
 import org.wetside.core.shelf.FixerPair;
+import org.wetside.core.shelf.Verdict;
 
 /**
  * Fixers that are used two after each other.
@@ -16,16 +18,30 @@ public record FixersView(List<PairView> pairs) {
    * @param second letter of the one used second
    * @param rotations how often the second has become the first
    * @param next what to do when the first is spent
+   * @param verdict on the first, with its reasons
+   * @param spent whether the first is known to be spent
    */
-  public record PairView(String first, String second, int rotations, String next) {
-    static PairView of(FixerPair pair) {
-      return new PairView(pair.first(), pair.second(), pair.rotations(), words(pair.next()));
+  public record PairView(
+      String first, String second, int rotations, String next, VerdictView verdict, boolean spent) {
+    static PairView of(FixerPair pair, Verdict verdict) {
+      return new PairView(
+          pair.first(),
+          pair.second(),
+          pair.rotations(),
+          words(pair.next()),
+          VerdictView.of(verdict),
+          verdict.kind() == Verdict.Kind.DISCARD);
     }
   }
 
-  /** The view of pairs. */
-  public static FixersView of(List<FixerPair> pairs) {
-    return new FixersView(pairs.stream().map(PairView::of).toList());
+  /** The view of the pairs in use. */
+  public static FixersView of(Wetside wetside) {
+    return new FixersView(
+        wetside.turnFixers().all().stream().map(pair -> view(wetside, pair)).toList());
+  }
+
+  private static PairView view(Wetside wetside, FixerPair pair) {
+    return PairView.of(pair, wetside.judgeBottles().find(pair.first()).orElseThrow().verdict());
   }
 
   /** What a turn is, in a sentence. */

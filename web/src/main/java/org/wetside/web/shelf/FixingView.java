@@ -40,7 +40,7 @@ public record FixingView(String time, String at, String how) {
         + " s at "
         + units.words(clip.temperature())
         + " (CH-S01"
-        + (fix.times() > 2 ? ", CH-S31: tabular grain" : ", CH-S07")
+        + (fix.times() > 2 ? ", CH-S31, CH-S38: tabular grain, or TF-3" : ", CH-S07")
         + ")"
         + (fix.colder() > 1
             ? String.format(

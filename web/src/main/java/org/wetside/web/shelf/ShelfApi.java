@@ -7,6 +7,7 @@ import org.wetside.app.Wetside;
 import org.wetside.core.bath.UnitOfUse;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Volume;
+import org.wetside.core.shelf.FixerPair;
 import org.wetside.web.Routes;
 import org.wetside.web.contract.Operation;
 import org.wetside.web.mixing.Typed;
@@ -60,7 +61,7 @@ public final class ShelfApi implements Routes {
   }
 
   private FixersView fixers() {
-    return FixersView.of(wetside.turnFixers().all());
+    return FixersView.of(wetside);
   }
 
   private FixersView turn(FixersBody body) {
@@ -69,7 +70,7 @@ public final class ShelfApi implements Routes {
       throw new BadValueException("first fixer", "", "say the letter of its bottle");
     }
     if (Boolean.TRUE.equals(body.spent())) {
-      wetside.turnFixers().turn(first, Optional.ofNullable(body.fresh()));
+      FixerPair.Turn unused = body.turn(wetside);
     } else if (body.second() != null) {
       wetside.turnFixers().pair(first, body.second());
     } else {
@@ -82,7 +83,7 @@ public final class ShelfApi implements Routes {
     UnitOfUse film =
         Optional.ofNullable(ctx.queryParam("rolls"))
             .map(text -> UnitOfUse.ofRolls(Typed.number("rolls", text, "2 or 0.75")))
-            .orElse(UnitOfUse.ONE_ROLL);
+            .orElseGet(() -> wetside.careForBath().usualFilm(ctx.pathParam("letter")));
     Optional<Volume> rate =
         Optional.ofNullable(ctx.queryParam("perRollMl"))
             .map(text -> Volume.ofMillilitres(Typed.number("perRollMl", text, "44")));

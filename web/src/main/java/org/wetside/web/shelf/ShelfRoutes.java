@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.wetside.app.Wetside;
+import org.wetside.app.shelf.CareForBath;
 import org.wetside.app.shelf.JudgedBottle;
 import org.wetside.app.shelf.LedgerPage;
 import org.wetside.core.quantity.BadValueException;
@@ -144,7 +145,7 @@ public final class ShelfRoutes implements Routes {
             fixers(bottle.label().letter()),
             FixingView.of(judged, Pages.units(ctx)),
             at,
-            CareRoutes.concerns(bottle),
+            CareForBath.concerns(bottle),
             form);
     if (form.isRefused() || at.isRefused()) {
       pages.showRefused(ctx, "shelf/bottle.jte", page);

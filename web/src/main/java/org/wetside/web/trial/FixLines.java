@@ -10,7 +10,7 @@ import org.wetside.core.trial.Trial;
 import org.wetside.core.trial.TrialOutcome;
 import org.wetside.reference.Capacities;
 
-/** How long to fix after a clearing test, for ordinary and for tabular grain. */
+/** How long to fix after a clearing test: for ordinary film, and for what takes longer. */
 final class FixLines {
   private FixLines() {}
 
@@ -45,7 +45,9 @@ final class FixLines {
     return new TestView.FixView(
         TimeSpan.toSeconds(time.time()),
         times,
-        (int) times + " × the clearing time" + (tabular ? ", for tabular grain" : ""),
+        (int) times
+            + " × the clearing time"
+            + (tabular ? ", for tabular grain, and for any film in TF-3" : ""),
         Capacities.fixingTimesStanding(tabular).word(),
         Capacities.fixingTimesSource(tabular).toString());
   }
