@@ -62,13 +62,16 @@ class FormulaCommandTest {
             "--json");
     assertThat(said.exitCode()).as(said.err()).isZero();
     JsonNode view = JsonMapper.shared().readTree(said.out());
-    JsonNode sulfite = null;
     for (JsonNode one : view.get("ingredients")) {
       assertThat(one.get("name").asString()).isNotEmpty();
       assertThat(one.has("weighable")).isTrue();
-      sulfite = one.get("name").asString().contains("sulfite") ? one : sulfite;
     }
-    assertThat(sulfite).isNotNull();
+    JsonNode sulfite =
+        view.get("ingredients")
+            .valueStream()
+            .filter(one -> one.get("name").asString().contains("sulfite"))
+            .findFirst()
+            .orElseThrow();
     assertThat(sulfite.get("grams").asDouble()).isCloseTo(140.0, within(0.2));
     assertThat(sulfite.get("weighable").asBoolean()).isTrue();
     JsonNode exchanged = sulfite.get("substitution");

@@ -67,6 +67,8 @@ enum StyleBundle {
           "print"));
 
   private final String file;
+
+  @SuppressWarnings("ImmutableEnumChecker") // made by List.of, so nothing changes it
   private final List<String> parts;
 
   StyleBundle(String file, List<String> parts) {
