@@ -38,7 +38,8 @@ import org.wetside.core.wash.WashMethod;
  * @param limitGramsPerSquareMetre what may stay on the film
  * @param limitName the limit in words, with its source
  * @param verdict what the model says of the limit; null when it says nothing
- * @param text the answer in one sentence
+ * @param text the answer in one sentence, and what to do about it
+ * @param advice what to do about it alone; null when the model says nothing
  * @param notes what is to be known of it
  */
 public record WashView(
@@ -63,6 +64,7 @@ public record WashView(
     String limitName,
     @Nullable String verdict,
     String text,
+    @Nullable String advice,
     List<String> notes) {
 
   /**
@@ -132,13 +134,8 @@ public record WashView(
         forecast.limit().name() + ", " + forecast.limit().citation(),
         told ? forecast.verdict().word() : null,
         words.sentence(),
+        told ? WashWords.advice(forecast.verdict()) : null,
         words.notes());
-  }
-
-  /** The last sentence of the answer: what to do about it. */
-  public String advice() {
-    int end = text.indexOf("g/m². ");
-    return end < 0 ? text : text.substring(end + "g/m². ".length());
   }
 
   /** Whether the rule of fills alone could be given. */

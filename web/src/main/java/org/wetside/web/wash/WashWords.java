@@ -84,7 +84,7 @@ final class WashWords {
     return ends.size() == 1 ? ends.get(0) : ends.get(0) + " to " + ends.get(ends.size() - 1);
   }
 
-  private static String advice(WashVerdict verdict) {
+  static String advice(WashVerdict verdict) {
     return switch (verdict) {
       case ABOVE -> "Too much by either half-time: let each fill stay longer, or change it more.";
       case HALF_TIMES_DISAGREE ->
