@@ -100,12 +100,10 @@ public final class PourWaste {
    * @param jug its name; the emptying is refused as {@link #fromBottle} when it cannot be
    */
   public Emptying into(String jug) {
-    return (session, letter, why) -> {
-      Outcome unused = fromBottle(session, jug, letter, Optional.empty(), why);
-    };
+    return new EmptyIntoJug(this, jug);
   }
 
-  private Outcome fromBottle(
+  Outcome fromBottle(
       Session session, String jug, String letter, Optional<Volume> volume, String note) {
     Bottle bottle =
         new Bottles(session)

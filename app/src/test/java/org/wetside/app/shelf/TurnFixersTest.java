@@ -26,7 +26,7 @@ import org.wetside.core.waste.WasteKind;
  */
 class TurnFixersTest {
   private KeptShelf shelf;
-  private static final Emptying DOWN = Emptying.unsaid(KeptShelf.CLOCK);
+  private static final Emptying DOWN = new EmptyUnsaid(KeptShelf.CLOCK);
 
   private TurnFixers turn;
 

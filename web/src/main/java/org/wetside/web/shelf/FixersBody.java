@@ -3,6 +3,7 @@ package org.wetside.web.shelf;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
+import org.wetside.app.shelf.EmptyUnsaid;
 import org.wetside.app.shelf.Emptying;
 import org.wetside.app.shelf.TurnFixers;
 import org.wetside.core.quantity.BadValueException;
@@ -31,7 +32,7 @@ public record FixersBody(
   public FixerPair.Turn turn(Wetside wetside) {
     Emptying emptying =
         jug == null || jug.isBlank()
-            ? Emptying.unsaid(wetside.clock())
+            ? new EmptyUnsaid(wetside.clock())
             : wetside.wasteBook().pourWaste().into(jug);
     return wetside
         .turnFixers()
