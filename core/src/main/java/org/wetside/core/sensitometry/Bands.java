@@ -63,6 +63,26 @@ final class Bands {
     return bands;
   }
 
+  /** The band of the curve itself at each of its steps, by rising exposure. */
+  List<BandPoint> along(double[] primary, long seed) {
+    double[][] drawn = new double[primary.length][RESAMPLES];
+    SplittableRandom random = new SplittableRandom(seed);
+    double[] fitted = fit.fitted();
+    for (int draw = 0; draw < RESAMPLES; draw++) {
+      double[] pooled = MonotoneRepair.of(resample(fitted, random), steps.count());
+      for (int i = 0; i < pooled.length; i++) {
+        drawn[i][draw] = pooled[i];
+      }
+    }
+    List<BandPoint> band = new ArrayList<>();
+    for (int i = 0; i < primary.length; i++) {
+      double logH = steps.logH()[i];
+      reflected(primary[i], fitted[i], drawn[i])
+          .ifPresent(around -> band.add(new BandPoint(logH, around)));
+    }
+    return band;
+  }
+
   private double[] resample(double[] fitted, SplittableRandom random) {
     double[] density = fitted.clone();
     boolean own = !Double.isNaN(steps.ownSd());

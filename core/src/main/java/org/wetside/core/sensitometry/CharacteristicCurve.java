@@ -188,6 +188,22 @@ public final class CharacteristicCurve {
     return judged(results, scale, seed);
   }
 
+  /**
+   * The band of the curve at each step: what its densities could have been as well, by the same
+   * resamples as {@link #results}.
+   *
+   * @param seed of the resamples
+   * @return by rising exposure; empty where no band can be determined
+   */
+  public List<BandPoint> band(long seed) {
+    return noBands().isEmpty()
+        ? secondary
+            .map(fit -> new Bands(steps, baseFog, readings.densityStep(), fit))
+            .map(bands -> bands.along(pooled, seed))
+            .orElse(List.of())
+        : List.of();
+  }
+
   private CurveResults judged(List<CurveResult> results, SpeedScale scale, long seed) {
     ContrastCondition condition = ContrastCondition.of(results.get(Measure.DELTA_D.place()));
     CurveResult speedPoint = results.get(Measure.LOG_HM.place());

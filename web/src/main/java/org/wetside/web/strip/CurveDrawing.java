@@ -3,7 +3,9 @@ package org.wetside.web.strip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.wetside.app.curves.ReadCurve;
+import org.wetside.core.sensitometry.BandPoint;
 import org.wetside.core.sensitometry.CharacteristicCurve;
 import org.wetside.core.sensitometry.Outlier;
 import org.wetside.core.sensitometry.StepReading;
@@ -18,6 +20,7 @@ import org.wetside.core.sensitometry.StepReading;
  * @param up marks of density
  * @param alongName what lies along
  * @param traces the curves
+ * @param edges lower and upper edge of the main curve's band; empty when there is none
  * @param dots the readings of the main curve
  * @param off those that lie off the smooth curve
  * @param reading what is read off the main curve; empty for a family
@@ -31,6 +34,7 @@ public record CurveDrawing(
     List<Plot.Mark> up,
     String alongName,
     List<Trace> traces,
+    List<String> edges,
     List<Dot> dots,
     List<Dot> off,
     Optional<SpeedTriangle> reading,
@@ -83,12 +87,15 @@ public record CurveDrawing(
     return drawn(
         plot,
         List.of(trace(curve, label, plot)),
+        edges(curve.band(answer.results().seed()), plot),
         dots,
         off,
         Optional.of(reading),
         absolute,
         title,
-        reading.description() + " All values are in the tables below.");
+        reading.description()
+            + " Dotted beside the curve: its band of 90 %, where there is one."
+            + " All values are in the tables below.");
   }
 
   /** A family without readings: the curves by their times. */
@@ -108,6 +115,7 @@ public record CurveDrawing(
         apart(traces),
         List.of(),
         List.of(),
+        List.of(),
         Optional.empty(),
         absolute,
         title,
@@ -119,6 +127,7 @@ public record CurveDrawing(
   private static CurveDrawing drawn(
       Plot plot,
       List<Trace> traces,
+      List<String> edges,
       List<Dot> dots,
       List<Dot> off,
       Optional<SpeedTriangle> reading,
@@ -135,11 +144,29 @@ public record CurveDrawing(
         plot.up(2 * STEP_Y, Plot::one),
         absolute ? "log exposure, lux seconds" : "log exposure, relative",
         traces,
+        edges,
         dots,
         off,
         reading,
         title,
         description);
+  }
+
+  private static List<String> edges(List<BandPoint> band, Plot plot) {
+    return band.isEmpty()
+        ? List.of()
+        : List.of(
+            edge(band, point -> point.density().low(), plot),
+            edge(band, point -> point.density().high(), plot));
+  }
+
+  private static String edge(List<BandPoint> band, ToDoubleFunction<BandPoint> density, Plot plot) {
+    StringBuilder path = new StringBuilder();
+    for (BandPoint point : band) {
+      path.append(path.length() == 0 ? "M" : "L")
+          .append(plot.point(point.log10LuxSeconds(), density.applyAsDouble(point)));
+    }
+    return path.toString();
   }
 
   private static Plot plot(List<CharacteristicCurve> curves, double width) {

@@ -37,6 +37,11 @@ public record StripPage(
     return kept.strip();
   }
 
+  /** Whether the band of the curve is drawn. */
+  public boolean banded() {
+    return !wide.edges().isEmpty();
+  }
+
   /** The developer with its dilution. */
   public String developer() {
     return StripText.developer(strip());

@@ -104,7 +104,7 @@ class StripPagesTest {
     fields.put("clear", "-0.35");
     fields.put("tablet", tablet.toString());
     fields.put("readings", steps.toString());
-    assertThat(kept(fields)).contains("ISO 200/24°");
+    assertThat(kept(fields)).contains("ISO 200/24°", "class=\"edge\"", "band of the curve");
     assertThat(server.get("/curves/1/change").body())
         .contains("step,density", "0.05, 0.2, 0.35", "densitometer in the cellar");
   }
