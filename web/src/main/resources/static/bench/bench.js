@@ -26,6 +26,7 @@ import { screenName } from "./screen.js";
 import { atTheLine, isOver, readRun } from "./snapshot.js";
 import { showAct, showCare, showCount, showSeconds, showStrip, showTitle } from "./sheet.js";
 import { stripOf } from "./strips.js";
+import { Tape } from "./tape.js";
 import { changeTheme } from "./theme.js";
 import { Track } from "./track.js";
 import { newTime } from "./panels/told.js";
@@ -35,15 +36,15 @@ const MESSAGE_MS = 12000;
 const KEEP_EVERY_MS = 1000;
 const SET_CLOCK_EVERY_MS = 120000; // crystals drift by some milliseconds in that time
 
-/** @typedef {import("./snapshot.js").Run} Run @typedef {import("./tape.js").Tape} Tape @typedef {import("./panels/panel.js").Panel} Panel */
+/** @typedef {import("./snapshot.js").Run} Run @typedef {import("./panels/panel.js").Panel} Panel */
 
 class Bench {
-  /** @param {Run} run @param {Tape} tape */
-  constructor(run, tape) {
+  /** @param {Run} run */
+  constructor(run) {
     this.current = run;
     this.clock = new ServerClock();
     this.sheet = byId("sheet");
-    this.tape = tape;
+    this.tape = new Tape(byId("tape"));
     this.deck = new Deck(byId("keys"));
     this.lead = new Lead(this.sheet, (cues) => this.missed(cues));
     this.track = new Track({
@@ -83,6 +84,8 @@ class Bench {
   }
 
   async start() {
+    this.sheet.hidden = false;
+    byId("plain").hidden = true;
     for (const touch of ["pointerdown", "pointerup", "click"]) {
       document.addEventListener(touch, () => this.lead.wake()); // which of them wakes the sound differs from browser to browser
     }
@@ -402,8 +405,25 @@ class Bench {
   }
 }
 
-/** Leads the run from here on. @param {Run} run as it stands drawn @param {Tape} tape that it is drawn on */
-export async function begin(run, tape) {
-  await new Bench(run, tape).start();
-  keepPage();
+/** The run to begin with: what came with the page, what this device kept when the page is older, or what the server says now. @returns {Promise<Run>} */
+async function firstRun() {
+  const inPage = byId("first-snapshot").textContent?.trim() ?? "";
+  const kept = keptRun(Number(location.pathname.split("/").pop()));
+  if (inPage !== "") {
+    const fresh = readRun(inPage);
+    return kept !== null && kept.run.sequence > fresh.sequence ? kept.run : fresh;
+  }
+  const answer = await fetch(`/api/runs/${location.pathname.split("/").pop()}`, { cache: "no-store" });
+  const text = await answer.text();
+  if (!answer.ok) {
+    throw new Error(JSON.parse(text).detail);
+  }
+  return readRun(text);
 }
+
+firstRun().then(
+  (run) => new Bench(run).start().then(keepPage),
+  (/** @type {unknown} */ reason) => {
+    byId("plain-words").textContent = reason instanceof Error ? reason.message : String(reason);
+  },
+);

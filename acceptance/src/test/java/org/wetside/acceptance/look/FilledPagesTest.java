@@ -99,15 +99,7 @@ class FilledPagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "/",
-        "/shelf",
-        "/shelf/F",
-        "/loads/4",
-        "/negatives/TM-01",
-        "/bench/" + FilledHome.RUNNING
-      })
+  @ValueSource(strings = {"/", "/shelf", "/shelf/F", "/loads/4", "/negatives/TM-01"})
   void theFirstViewIsLight(String path) {
     try (Page page = browsing.page(1280, 800)) {
       AtomicLong bytes = PageLook.weighed(page);

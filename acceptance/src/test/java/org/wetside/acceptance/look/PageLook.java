@@ -6,20 +6,13 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.AxeResults;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Request;
 import java.util.List;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 
 /** What is looked at on a page that stands open in a browser. */
 final class PageLook {
   /** What the first view of a page may weigh over the wire. */
   static final long FIRST_VIEW_BYTES = 100_000;
-
-  /** What the Bench fetches once it is drawn. */
-  private static final String AFTER_THE_FIRST_VIEW = "/bench/bench.js";
 
   private static final String SMALL =
       "() => [...document.querySelectorAll('button, select, textarea, .btn, nav a,"
@@ -71,22 +64,10 @@ final class PageLook {
   /** Begins to count what comes over the wire. */
   static AtomicLong weighed(Page page) {
     AtomicLong bytes = new AtomicLong();
-    Set<Request> first = ConcurrentHashMap.newKeySet();
-    AtomicBoolean drawn = new AtomicBoolean();
-    page.onRequest(
-        request -> {
-          if (request.url().endsWith(AFTER_THE_FIRST_VIEW)) {
-            drawn.set(true);
-          } else if (!drawn.get()) {
-            first.add(request);
-          }
-        });
     page.onRequestFinished(
-        request -> {
-          if (first.contains(request)) {
-            bytes.addAndGet(request.sizes().responseBodySize + request.sizes().responseHeadersSize);
-          }
-        });
+        request ->
+            bytes.addAndGet(
+                request.sizes().responseBodySize + request.sizes().responseHeadersSize));
     return bytes;
   }
 
