@@ -4,6 +4,10 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
 import org.wetside.app.Wetside;
@@ -52,11 +56,26 @@ public final class PictureApi implements Routes {
   }
 
   private void take(Context ctx) {
-    StoredPicture kept =
-        here()
-            .keepPictures()
-            .take(Objects.requireNonNullElse(ctx.queryParam("name"), ""), ctx.bodyInputStream());
-    ctx.status(HttpStatus.CREATED).json(PictureView.of(kept));
+    String name = Objects.requireNonNullElse(ctx.queryParam("name"), "");
+    InputStream content = ctx.bodyInputStream();
+    try {
+      StoredPicture kept = here().keepPictures().take(name, content);
+      ctx.status(HttpStatus.CREATED).json(PictureView.of(kept));
+    } finally {
+      readToItsEnd(content);
+    }
+  }
+
+  /**
+   * A name can be refused before the picture has come. Whoever is still sending reads no answer:
+   * the connection would break under the picture, and the reason of the refusal be lost.
+   */
+  private static void readToItsEnd(InputStream content) {
+    try {
+      content.transferTo(OutputStream.nullOutputStream());
+    } catch (IOException gone) {
+      throw new UncheckedIOException("reading a picture that was refused: " + gone, gone);
+    }
   }
 
   private PictureView declare(Context ctx, DeclaredBody body) {

@@ -1,7 +1,14 @@
 package org.wetside.web.density;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.Socket;
+import java.net.SocketTimeoutException;
+import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -281,6 +288,37 @@ class DensityRoutesTest {
                     "{\"patches\":[{\"label\":\"7\",\"channels\":[1,2,3]}]}")
                 .body())
         .contains("calibration was made in grey");
+  }
+
+  /**
+   * An answer given while the picture is still being sent breaks the connection, and is lost with
+   * it: so the reason comes when all has been read, and the connection can be used again.
+   */
+  @Test
+  void aPictureRefusedByItsNameIsReadToItsEnd() throws IOException {
+    URI all = server.at("/api/pictures");
+    byte[] half = new byte[1 << 16];
+    try (Socket line = new Socket(all.getHost(), all.getPort())) {
+      OutputStream out = line.getOutputStream();
+      InputStream in = line.getInputStream();
+      for (int i = 0; i < 2; i++) {
+        out.write(
+            ("POST /api/pictures?name=a.jpg HTTP/1.1\r\nHost: " + all.getAuthority() + "\r\n")
+                .getBytes(StandardCharsets.US_ASCII));
+        out.write(
+            ("Content-Type: image/tiff\r\nContent-Length: " + 2 * half.length + "\r\n\r\n")
+                .getBytes(StandardCharsets.US_ASCII));
+        out.write(half);
+        line.setSoTimeout(300);
+        assertThatThrownBy(in::read).isInstanceOf(SocketTimeoutException.class);
+        out.write(half);
+        line.setSoTimeout(20_000);
+        byte[] answer = new byte[4096];
+        assertThat(new String(answer, 0, in.read(answer), StandardCharsets.UTF_8))
+            .startsWith("HTTP/1.1 400")
+            .contains("ends in .tif");
+      }
+    }
   }
 
   @Test
