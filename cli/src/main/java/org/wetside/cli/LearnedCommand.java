@@ -16,16 +16,22 @@ import picocli.CommandLine.Parameters;
     name = "learned",
     description = {
       "Show what judged rolls say of each film in each developer, or:",
-      "  --accept FILM DEVELOPER, --undo FILM DEVELOPER"
+      "  --accept FILM DEVELOPER, --undo FILM DEVELOPER, of the factor; with --index, of the index"
     })
 final class LearnedCommand extends HomeCommand<LearnedView> {
-  private static final String IN_USE = "/api/learned/in-use";
+  private static final String FACTOR = "/api/learned/in-use";
+  private static final String INDEX = "/api/learned/index-in-use";
 
   @Option(names = "--accept", description = "use the factor of that film in that developer")
   boolean accept;
 
   @Option(names = "--undo", description = "use the printed time of that film in that developer")
   boolean undo;
+
+  @Option(
+      names = "--index",
+      description = "with --accept and --undo: the index you expose at, not the factor")
+  boolean index;
 
   @Parameters(
       paramLabel = "FILM DEVELOPER",
@@ -41,8 +47,12 @@ final class LearnedCommand extends HomeCommand<LearnedView> {
   @Override
   LearnedView answerHere(Wetside wetside) {
     checkOne();
-    if (accept) {
+    if (accept && index) {
+      var unused = wetside.learning().acceptIndex().accept(names.get(0), names.get(1));
+    } else if (accept) {
       var unused = wetside.learning().acceptFactor().accept(names.get(0), names.get(1));
+    } else if (undo && index) {
+      wetside.learning().acceptIndex().takeBack(names.get(0), names.get(1));
     } else if (undo) {
       wetside.learning().acceptFactor().takeBack(names.get(0), names.get(1));
     }
@@ -52,12 +62,13 @@ final class LearnedCommand extends HomeCommand<LearnedView> {
   @Override
   ServerRequest request() {
     checkOne();
+    String inUse = index ? INDEX : FACTOR;
     if (accept) {
       return ServerRequest.post(
-          IN_USE, "application/json", JsonText.of(new FactorBody(names.get(0), names.get(1))));
+          inUse, "application/json", JsonText.of(new FactorBody(names.get(0), names.get(1))));
     }
     return undo
-        ? new ServerRequest("DELETE", IN_USE, "", "")
+        ? new ServerRequest("DELETE", inUse, "", "")
             .with("film", names.get(0))
             .with("developer", names.get(1))
         : ServerRequest.get("/api/learned");
@@ -66,6 +77,9 @@ final class LearnedCommand extends HomeCommand<LearnedView> {
   private void checkOne() {
     if (accept && undo) {
       throw new BadValueException("wish", "two at once", "choose one of --accept, --undo");
+    }
+    if (index && !writes()) {
+      throw new BadValueException("wish", "--index alone", "it goes with --accept or --undo");
     }
     if (writes() != (names.size() == 2)) {
       throw new BadValueException(
@@ -87,9 +101,12 @@ final class LearnedCommand extends HomeCommand<LearnedView> {
     }
     for (LearnedView.LessonView lesson : view.lessons()) {
       out.println(lesson.film() + " (" + lesson.filmCode() + ") in " + lesson.developer());
-      out.println("  " + (lesson.words() == null ? "no factor told yet" : lesson.words()));
+      out.println(
+          "  "
+              + (lesson.words() == null ? "no factor told yet" : lesson.words())
+              + judged(lesson.byWords()));
       if (lesson.indexWords() != null) {
-        out.println("  index: " + lesson.indexWords());
+        out.println("  " + lesson.indexWords() + judged(lesson.indexByWords()));
       }
     }
     for (LearnedView.ChartPointView point : view.chart()) {
@@ -106,5 +123,9 @@ final class LearnedCommand extends HomeCommand<LearnedView> {
                   ? ""
                   : "  (changed: " + String.join(", ", point.changed()) + ")"));
     }
+  }
+
+  private static String judged(boolean byWords) {
+    return byWords ? " (by words; what they are worth is a judgement, not read anywhere)" : "";
   }
 }

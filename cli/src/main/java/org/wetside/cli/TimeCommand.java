@@ -119,6 +119,9 @@ final class TimeCommand extends HomeCommand<TimeView> {
     if (view.yours() != null) {
       out.println("  " + view.yours());
     }
+    if (view.yourIndex() != null) {
+      out.println("  " + view.yourIndex());
+    }
     for (String warning : view.warnings()) {
       out.println("  Note: " + warning);
     }

@@ -45,12 +45,26 @@ class LearningCommandsTest {
   private List<String> evening() {
     return List.of(
         done("learned"),
-        done("judge", "TM-01", "--edge", "as usual", "--shadows", "weak", "--contrast", "flat"),
+        done(
+            "judge",
+            "TM-01",
+            "--edge",
+            "as usual",
+            "--shadows",
+            "weak",
+            "--contrast",
+            "flat",
+            "--water",
+            "tap"),
         done("judge", "TM-03", "--clear", "0.28", "--dark", "0.36", "--light", "1.40"),
         done("learned"),
         done("learned", "--accept", "TRI-X 400", "D-76"),
         done("time", "TRI-X 400", "D-76", "--dilution", "1+1", "--ei", "400", "--temp", "20C"),
         done("learned", "--undo", "TRI-X 400", "D-76"),
+        done("judge", "TM-02", "--edge", "as usual", "--contrast", "flat", "--water", "well"),
+        done("learned", "--accept", "--index", "TRI-X 400", "D-76"),
+        done("learned", "--undo", "--index", "TRI-X 400", "D-76"),
+        done("judge", "TM-02", "--take-back"),
         done("judge", "TM-01", "--take-back"),
         done("judge", "TM-03", "--take-back"));
   }
@@ -63,13 +77,16 @@ class LearningCommandsTest {
     assertThat(alone.get(0)).contains("Nothing is learned yet");
     assertThat(alone.get(1))
         .contains("judged: TM-01, TRI-X 400 in D-76", "time: +", "from the word flat")
-        .contains("index: -0.5 stops");
+        .contains("index: -0.5 stops", "is a judgement");
     assertThat(alone.get(2)).contains("from the reference pair, contrast index");
     assertThat(alone.get(3)).contains("yours: +", "from 1 roll; use it?", "index: ", "off by");
     assertThat(alone.get(4)).contains("yours, in use: +");
     assertThat(alone.get(5)).contains("your own factor: learned from 1 roll", "yours, in use");
     assertThat(alone.get(6)).contains("use it?").doesNotContain("in use");
-    assertThat(alone.get(7)).contains("taken back: TM-01");
+    assertThat(alone.get(8)).contains("(changed: water: well)");
+    assertThat(alone.get(8)).contains("your index, in use: ").doesNotContain("yours, in use");
+    assertThat(alone.get(9)).contains("your index: ", "judgement").doesNotContain("in use: ");
+    assertThat(alone.get(11)).contains("taken back: TM-01");
 
     try (Wetside wetside = Wetside.open(home, CLOCK);
         WebServer server =

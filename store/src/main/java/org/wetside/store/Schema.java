@@ -36,7 +36,8 @@ final class Schema {
           "V15__measures.sql",
           "V16__learning.sql",
           "V17__instruments.sql",
-          "V18__strip.sql");
+          "V18__strip.sql",
+          "V23__curves.sql");
 
   private Schema() {}
 

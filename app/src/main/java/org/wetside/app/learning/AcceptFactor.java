@@ -1,18 +1,15 @@
 package org.wetside.app.learning;
 
 import java.time.Clock;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.wetside.app.CannotDoException;
 import org.wetside.core.development.OwnFactor;
 import org.wetside.core.learning.AcceptedFactor;
 import org.wetside.core.learning.Belief;
+import org.wetside.core.learning.FilmInDeveloper;
 import org.wetside.core.learning.Lesson;
-import org.wetside.core.learning.Lessons;
-import org.wetside.core.quantity.BadValueException;
 import org.wetside.store.Database;
-import org.wetside.store.Judgements;
 import org.wetside.store.OwnFactors;
 import org.wetside.store.Session;
 
@@ -34,7 +31,7 @@ public final class AcceptFactor {
    *
    * @param film its name or code
    * @return what is in use now
-   * @throws BadValueException when no roll of it was judged
+   * @throws org.wetside.core.quantity.BadValueException when no roll of it was judged
    * @throws CannotDoException when its rolls say nothing of a factor
    */
   public OwnFactor accept(String film, String developer) {
@@ -42,7 +39,7 @@ public final class AcceptFactor {
         .get()
         .inTransaction(
             session -> {
-              Lesson lesson = lesson(session, film, developer);
+              Lesson lesson = LessonNamed.require(session, film, developer);
               Belief belief =
                   lesson
                       .time()
@@ -85,48 +82,12 @@ public final class AcceptFactor {
 
   private static Optional<OwnFactor> inUse(
       Session session, OwnFactors factors, String film, String developer) {
-    String code =
-        lessons(session).stream()
-            .filter(lesson -> isOf(lesson, film, developer))
-            .map(lesson -> lesson.of().filmCode())
-            .findFirst()
-            .orElse(film.strip());
+    FilmInDeveloper named = LessonNamed.pair(session, film, developer);
     return factors.inUse().stream()
         .map(AcceptedFactor::factor)
-        .filter(one -> one.filmCode().equalsIgnoreCase(code))
-        .filter(one -> one.developer().equalsIgnoreCase(developer.strip()))
+        .filter(one -> one.filmCode().equalsIgnoreCase(named.filmCode()))
+        .filter(one -> one.developer().equalsIgnoreCase(named.developer()))
         .findFirst();
-  }
-
-  private static Lesson lesson(Session session, String film, String developer) {
-    List<Lesson> lessons = lessons(session);
-    return lessons.stream()
-        .filter(lesson -> isOf(lesson, film, developer))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new BadValueException(
-                    "film in developer",
-                    film + " in " + developer,
-                    lessons.isEmpty()
-                        ? "no roll was judged yet"
-                        : "rolls were judged of "
-                            + String.join(
-                                ", ",
-                                lessons.stream()
-                                    .map(one -> one.film() + " in " + one.of().developer())
-                                    .toList())));
-  }
-
-  private static List<Lesson> lessons(Session session) {
-    return Lessons.from(new Judgements(session).all(), FiguresOnFile.RULES).lessons();
-  }
-
-  private static boolean isOf(Lesson lesson, String film, String developer) {
-    boolean sameFilm =
-        lesson.film().equalsIgnoreCase(film.strip())
-            || lesson.of().filmCode().equalsIgnoreCase(film.strip());
-    return sameFilm && lesson.of().developer().equalsIgnoreCase(developer.strip());
   }
 
   private static String nothingYet(Lesson lesson) {

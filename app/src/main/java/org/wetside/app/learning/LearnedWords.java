@@ -3,6 +3,7 @@ package org.wetside.app.learning;
 import java.util.Locale;
 import java.util.Optional;
 import org.wetside.core.learning.AcceptedFactor;
+import org.wetside.core.learning.AcceptedIndex;
 import org.wetside.core.learning.Belief;
 import org.wetside.core.learning.ChartPoint;
 import org.wetside.core.learning.OwnIndex;
@@ -41,6 +42,23 @@ public final class LearnedWords {
     return learned.map(now -> "yours: " + factor(now.belief()) + "; use it?");
   }
 
+  /** The same as {@link #beside} for the index. */
+  public static Optional<String> indexBeside(
+      Optional<OwnIndex> learned, Optional<AcceptedIndex> accepted) {
+    if (accepted.isPresent()) {
+      String used = index(accepted.get().index());
+      return Optional.of(
+          "your index, in use: "
+              + used
+              + learned
+                  .map(LearnedWords::index)
+                  .filter(now -> !now.equals(used))
+                  .map(now -> "; your rolls now say " + now + "; use that?")
+                  .orElse(""));
+    }
+    return learned.map(now -> "your index: " + index(now) + "; use it?");
+  }
+
   /** For example {@code 280 (200 to 400) where you exposed at 400, from 3 rolls}. */
   public static String index(OwnIndex index) {
     return String.format(
@@ -52,6 +70,16 @@ public final class LearnedWords {
         index.exposed().isoArithmetic(),
         index.belief().rolls(),
         index.belief().rolls() == 1 ? "" : "s");
+  }
+
+  /** For example {@code 283 for 400TX in D-76}. */
+  static String indexInUse(AcceptedIndex accepted) {
+    return String.format(
+        Locale.ROOT,
+        "%.0f for %s in %s",
+        accepted.index().middle().isoArithmetic(),
+        accepted.of().filmCode(),
+        accepted.of().developer());
   }
 
   /** What a roll of the chart raises; empty when nothing. */

@@ -32,4 +32,9 @@ public final class Learning {
   public AcceptFactor acceptFactor() {
     return new AcceptFactor(database, clock);
   }
+
+  /** Takes own indexes into use and out of it. */
+  public AcceptIndex acceptIndex() {
+    return new AcceptIndex(database, clock);
+  }
 }

@@ -59,8 +59,9 @@ public record PreparedLoad(
    * @param roll the roll
    * @param time its own time; empty when there is no honest one
    * @param why why there is none; empty when there is
+   * @param aboutIndex what an own index in use means for it; empty when nothing
    */
-  public record TimedRoll(Roll roll, Optional<ChosenTime> time, String why) {}
+  public record TimedRoll(Roll roll, Optional<ChosenTime> time, String why, String aboutIndex) {}
 
   /** Whether it can be kept as it is. */
   public boolean canBeKept() {

@@ -6,6 +6,7 @@ import org.wetside.app.times.AskTime;
 import org.wetside.app.times.TimeRequest;
 import org.wetside.app.times.TimeWords;
 import org.wetside.core.development.TimeAnswer;
+import org.wetside.core.development.TimeWarning;
 import org.wetside.core.development.Vessel;
 import org.wetside.core.plan.ChosenTime;
 import org.wetside.core.plan.Recipe;
@@ -14,6 +15,7 @@ import org.wetside.core.plan.Tank;
 import org.wetside.core.process.Manner;
 import org.wetside.core.process.Step;
 import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.quantity.ExposureIndex;
 import org.wetside.core.quantity.Units;
 
 /** The time one roll wants for itself in a developer. */
@@ -32,7 +34,13 @@ public final class RollTimes {
    */
   public PreparedLoad.TimedRoll of(Roll roll, Recipe recipe, Tank tank, List<Step> steps) {
     if (roll.described().exposureIndex().isEmpty()) {
-      return none(roll, "say which index it was exposed at; without it no time is honest.");
+      return none(
+          roll,
+          "say which index it was exposed at; without it no time is honest."
+              + askTime
+                  .indexInUse(roll.described().film(), recipe.developer())
+                  .map(own -> " Your own of it in " + recipe.developer() + " is " + whole(own))
+                  .orElse(""));
     }
     try {
       TimeAnswer answer = askTime.answer(request(roll, recipe, tank, steps));
@@ -45,7 +53,8 @@ public final class RollTimes {
                     estimate.standing(),
                     estimate.headline().entry().citation().toString(),
                     Optional.of(estimate.band()))),
-            "");
+            "",
+            aboutIndex(estimate));
       }
       TimeAnswer.NoHonestTime no = (TimeAnswer.NoHonestTime) answer;
       return none(
@@ -99,7 +108,23 @@ public final class RollTimes {
         .toList();
   }
 
+  /** What an own index in use means for it; empty when nothing. */
+  private static String aboutIndex(TimeAnswer.Estimate estimate) {
+    return estimate.warnings().stream()
+        .filter(
+            warning ->
+                warning instanceof TimeWarning.CountsAsMakers
+                    || warning instanceof TimeWarning.OffOwnIndex)
+        .map(TimeWords::of)
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String whole(ExposureIndex index) {
+    return Math.round(index.isoArithmetic()) + ".";
+  }
+
   private static PreparedLoad.TimedRoll none(Roll roll, String why) {
-    return new PreparedLoad.TimedRoll(roll, Optional.empty(), why);
+    return new PreparedLoad.TimedRoll(roll, Optional.empty(), why, "");
   }
 }

@@ -13,6 +13,7 @@ import org.wetside.core.development.TimeEstimator;
 import org.wetside.core.development.TimeQuestion;
 import org.wetside.core.development.TimeWarning;
 import org.wetside.core.development.Vessel;
+import org.wetside.core.learning.OwnIndex;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.ExposureIndex;
@@ -63,23 +64,43 @@ public final class AskTime {
         .toList();
   }
 
+  /**
+   * The user's own index of a film in a developer, as far as one is in use; empty too where either
+   * is not known.
+   */
+  public Optional<ExposureIndex> indexInUse(String typedFilm, String typedDeveloper) {
+    TimeShelf.Now now = shelf.now();
+    if (now.indexes().isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      Developer developer = now.developers().require(typedDeveloper);
+      Film film =
+          FilmNames.withTimes(FilmNames.coatings(now.films(), typedFilm), developer, now.library());
+      return IndexInUse.find(now.indexes(), film, developer).map(OwnIndex::middle);
+    } catch (BadValueException notKnown) {
+      return Optional.empty();
+    }
+  }
+
   static TimeAnswer answer(TimeRequest request, TimeShelf.Now now) {
     List<Film> coatings =
         FilmNames.coatings(now.films(), required("film", request.film(), "T-MAX 400"));
     Developer developer =
         now.developers().require(required("developer", request.developer(), "D-76"));
     Film film = FilmNames.withTimes(coatings, developer, now.library());
-    TimeQuestion question = question(request, film, developer, now);
+    ExposureIndex asked = ExposureIndex.parse(required("exposure index", request.ei(), "400"));
+    IndexInUse own = IndexInUse.of(now.indexes(), film, developer, asked);
+    TimeQuestion question = question(request, film, developer, own.makers(), now);
     TimeAnswer answer = new TimeEstimator(now.library()).answer(question);
     return answer instanceof TimeAnswer.Estimate estimate
-        ? sayingOtherCoatings(estimate, coatings)
+        ? saying(saying(estimate, otherCoatings(estimate, coatings)), own.saying())
         : answer;
   }
 
   private static TimeQuestion question(
-      TimeRequest request, Film film, Developer developer, TimeShelf.Now now) {
+      TimeRequest request, Film film, Developer developer, ExposureIndex index, TimeShelf.Now now) {
     FilmFormat format = FilmFormat.parse(request.format());
-    ExposureIndex index = ExposureIndex.parse(required("exposure index", request.ei(), "400"));
     Temperature temperature =
         Temperature.parse(required("temperature", request.temp(), "20C or 68F"));
     Vessel vessel = request.vessel().isBlank() ? Vessel.SMALL_TANK : Vessel.parse(request.vessel());
@@ -139,14 +160,23 @@ public final class AskTime {
     throw new BadValueException("contrast aim", typed.strip(), limit);
   }
 
-  private static TimeAnswer sayingOtherCoatings(TimeAnswer.Estimate estimate, List<Film> coatings) {
+  private static Optional<TimeWarning> otherCoatings(
+      TimeAnswer.Estimate estimate, List<Film> coatings) {
     Film taken = estimate.question().film();
     List<Film> others = coatings.stream().filter(film -> !film.equals(taken)).toList();
-    if (others.isEmpty()) {
+    return others.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new TimeWarning.OtherCoatings(taken, others));
+  }
+
+  /** The same with something more to know, right after that it is a former coating. */
+  private static TimeAnswer.Estimate saying(
+      TimeAnswer.Estimate estimate, Optional<TimeWarning> more) {
+    if (more.isEmpty()) {
       return estimate;
     }
     List<TimeWarning> warnings = new ArrayList<>(estimate.warnings());
-    warnings.add(taken.isFormerCoating() ? 1 : 0, new TimeWarning.OtherCoatings(taken, others));
+    warnings.add(estimate.question().film().isFormerCoating() ? 1 : 0, more.get());
     return new TimeAnswer.Estimate(
         estimate.question(),
         estimate.headline(),

@@ -12,9 +12,11 @@ import org.wetside.core.development.OwnFactor;
 import org.wetside.core.development.TimeEntry;
 import org.wetside.core.development.TimeLibrary;
 import org.wetside.core.learning.AcceptedFactor;
+import org.wetside.core.learning.AcceptedIndex;
 import org.wetside.reference.DevelopmentTimes;
 import org.wetside.store.Database;
 import org.wetside.store.OwnFactors;
+import org.wetside.store.OwnIndexes;
 import org.wetside.store.OwnTimes;
 
 /** The published times with the user's own beside them, as they stand now. */
@@ -40,35 +42,49 @@ final class TimeShelf {
    * @param films films of the catalogue and of the user
    * @param developers developers of the catalogue and of the user
    * @param library times
+   * @param indexes own indexes in use
    */
-  record Now(FilmCatalogue films, DeveloperCatalogue developers, TimeLibrary library) {}
+  record Now(
+      FilmCatalogue films,
+      DeveloperCatalogue developers,
+      TimeLibrary library,
+      List<AcceptedIndex> indexes) {
+    private Now withIndexes(List<AcceptedIndex> accepted) {
+      return new Now(films, developers, library, accepted);
+    }
 
-  /** With the factors that the user has accepted. */
+    private Now withFactors(List<OwnFactor> accepted) {
+      return accepted.isEmpty()
+          ? this
+          : new Now(films, developers, library.withFactors(accepted), indexes);
+    }
+  }
+
+  /** With the factors and indexes that the user has accepted. */
   Now now() {
     return database
         .get()
         .read(
             session ->
-                with(
-                    new OwnTimes(session).inUse(),
-                    new OwnFactors(session).inUse().stream().map(AcceptedFactor::factor).toList()));
+                with(new OwnTimes(session).inUse())
+                    .withIndexes(new OwnIndexes(session).inUse())
+                    .withFactors(
+                        new OwnFactors(session)
+                            .inUse().stream().map(AcceptedFactor::factor).toList()));
   }
 
-  /** As if nothing had been learned. */
+  /** As if no factor had been learned; an own index still says which of the maker's it is. */
   Now withoutFactors() {
-    return with(database.get().read(session -> new OwnTimes(session).inUse()));
-  }
-
-  private static Now with(List<TimeEntry> own, List<OwnFactor> factors) {
-    Now plain = with(own);
-    return factors.isEmpty()
-        ? plain
-        : new Now(plain.films(), plain.developers(), plain.library().withFactors(factors));
+    return database
+        .get()
+        .read(
+            session ->
+                with(new OwnTimes(session).inUse()).withIndexes(new OwnIndexes(session).inUse()));
   }
 
   static Now with(List<TimeEntry> own) {
     if (own.isEmpty()) {
-      return new Now(Published.FILMS, Published.DEVELOPERS, Published.LIBRARY);
+      return new Now(Published.FILMS, Published.DEVELOPERS, Published.LIBRARY, List.of());
     }
     List<Film> films =
         own.stream()
@@ -90,7 +106,8 @@ final class TimeShelf {
     return new Now(
         Published.FILMS.with(films),
         Published.DEVELOPERS.with(developers),
-        Published.LIBRARY.withOwn(EntryIndex.of(own)));
+        Published.LIBRARY.withOwn(EntryIndex.of(own)),
+        List.of());
   }
 
   static Duration shortestInHandTank() {

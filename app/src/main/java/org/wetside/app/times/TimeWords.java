@@ -75,6 +75,23 @@ public final class TimeWords {
           + clock(rotary.high())
           + ".";
     }
+    if (warning instanceof TimeWarning.CountsAsMakers own) {
+      return "Your own index, in use: "
+          + own.own()
+          + " is developed like the "
+          + own.makers()
+          + " of the rolls it was learned from, as normal, not pushed or pulled.";
+    }
+    if (warning instanceof TimeWarning.OffOwnIndex off) {
+      return "Your own index, in use, is "
+          + String.format(Locale.ROOT, "%.0f", off.own().isoArithmetic())
+          + ": exposed at "
+          + String.format(Locale.ROOT, "%.0f", off.asked().isoArithmetic())
+          + " its shadows get "
+          + String.format(Locale.ROOT, "%.1f", off.off().abs().count())
+          + (off.off().count() > 0 ? " stops less" : " stops more")
+          + " light than you need. The time is not changed by it.";
+    }
     if (warning instanceof TimeWarning.Note note) {
       return note.aboutAgitation()
           ? "Agitation in the source: " + note.text() + "."

@@ -2,6 +2,8 @@ package org.wetside.core.development;
 
 import java.time.Duration;
 import java.util.List;
+import org.wetside.core.quantity.ExposureIndex;
+import org.wetside.core.quantity.Stops;
 
 /** Something one must know beside an estimate; worded at the edge. */
 public sealed interface TimeWarning
@@ -13,6 +15,8 @@ public sealed interface TimeWarning
         TimeWarning.RestsOnGuess,
         TimeWarning.LongerForContrast,
         TimeWarning.RotaryPracticeDiffers,
+        TimeWarning.CountsAsMakers,
+        TimeWarning.OffOwnIndex,
         TimeWarning.Note {
   /** The time belongs to a coating that is no longer made. */
   record FormerCoating(Film film) implements TimeWarning {}
@@ -45,6 +49,18 @@ public sealed interface TimeWarning
 
   /** Common practice takes more off for rotary than the published pairs do. */
   record RotaryPracticeDiffers(Duration low, Duration high) implements TimeWarning {}
+
+  /** The index asked for is the user's own, in use; the time is that for the maker's index. */
+  record CountsAsMakers(ExposureIndex own, ExposureIndex makers) implements TimeWarning {}
+
+  /**
+   * The user's own index is in use, and the film was exposed at another.
+   *
+   * @param asked what it was exposed at
+   * @param own the user's own
+   * @param off stops from own to asked; above 0 there is less light than the shadows need
+   */
+  record OffOwnIndex(ExposureIndex asked, ExposureIndex own, Stops off) implements TimeWarning {}
 
   /** A remark that stands beside the row; of an own entry, how its source says to agitate. */
   record Note(String text, boolean aboutAgitation) implements TimeWarning {}

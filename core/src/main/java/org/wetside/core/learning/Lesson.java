@@ -27,6 +27,16 @@ public record Lesson(
    */
   public record Told(Judgement roll, Reading time, Reading index) {}
 
+  /** Whether the factor rests, in part at least, on words, whose worth is a judgement. */
+  public boolean timeByWords() {
+    return rolls.stream().anyMatch(told -> told.time().byWord());
+  }
+
+  /** The same of the index. */
+  public boolean indexByWords() {
+    return rolls.stream().anyMatch(told -> told.index().byWord());
+  }
+
   /** Keeps an unmodifiable copy. */
   public Lesson {
     rolls = List.copyOf(rolls);

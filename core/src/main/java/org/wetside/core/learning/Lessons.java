@@ -83,8 +83,10 @@ public record Lessons(List<Lesson> lessons, ControlChart chart) {
     if (Math.abs(apart) > MOST_STOPS_APART) {
       return new Reading(
           Optional.empty(),
-          "no index: it was exposed at " + roll.index().get() + ", more than a stop from " + first);
+          "no index: it was exposed at " + roll.index().get() + ", more than a stop from " + first,
+          false);
     }
-    return new Reading(reading.says().map(said -> said.shifted(apart)), reading.words());
+    return new Reading(
+        reading.says().map(said -> said.shifted(apart)), reading.words(), reading.byWord());
   }
 }

@@ -8,8 +8,11 @@ import java.util.OptionalDouble;
  *
  * @param says value and certainty; empty when it says nothing
  * @param words how that came about, or why it says nothing
+ * @param byWord whether it rests on what a word is held to be worth, which is a judgement
  */
-public record Reading(Optional<RollSeen> says, String words) {
+public record Reading(Optional<RollSeen> says, String words, boolean byWord) {
+  private static final String JUDGED = " (what it is worth is a judgement, not read anywhere)";
+
   /**
    * What it says of ln of the user's factor on the maker's time.
    *
@@ -31,7 +34,7 @@ public record Reading(Optional<RollSeen> says, String words) {
       ContrastBasis basis = developed.contrast().get();
       double off = Math.log(pair.get().contrast() / basis.expected()) / basis.slope();
       double sd = pair.get().lnContrastSd(rules.densitySd()) / basis.slope();
-      return says(roll, already - off, sd, "from the reference pair, " + basis.series());
+      return says(roll, already - off, sd, "from the reference pair, " + basis.series(), false);
     }
     String why = pair.isPresent() ? "no factor from the pair: " + developed.whyNoContrast() : "";
     if (roll.seen().contrast().isEmpty()) {
@@ -43,7 +46,8 @@ public record Reading(Optional<RollSeen> says, String words) {
         roll,
         already + worth.value(),
         worth.sd(),
-        "from the word " + word.word() + (why.isEmpty() ? "" : "; " + why));
+        "from the word " + word.word() + JUDGED + (why.isEmpty() ? "" : "; " + why),
+        true);
   }
 
   /**
@@ -62,7 +66,7 @@ public record Reading(Optional<RollSeen> says, String words) {
           net.isPresent() ? rules.toe().stopsAt(net.getAsDouble()) : OptionalDouble.empty();
       if (stops.isPresent()) {
         double sd = rules.densitySd() * rules.toe().stopsPerDensity(net.getAsDouble());
-        return says(roll, stops.getAsDouble(), sd, "from the dark frame of the pair");
+        return says(roll, stops.getAsDouble(), sd, "from the dark frame of the pair", false);
       }
       why =
           net.isEmpty()
@@ -85,15 +89,19 @@ public record Reading(Optional<RollSeen> says, String words) {
         roll,
         worth.value(),
         worth.sd(),
-        "from the word " + word.word() + (why.isEmpty() ? "" : "; " + why));
+        "from the word " + word.word() + JUDGED + (why.isEmpty() ? "" : "; " + why),
+        true);
   }
 
   private static Reading nothing(String why) {
-    return new Reading(Optional.empty(), why);
+    return new Reading(Optional.empty(), why, false);
   }
 
-  private static Reading says(Judgement roll, double value, double sd, String words) {
+  private static Reading says(
+      Judgement roll, double value, double sd, String words, boolean byWord) {
     return new Reading(
-        Optional.of(new RollSeen(roll.roll(), roll.of(), roll.developed().at(), value, sd)), words);
+        Optional.of(new RollSeen(roll.roll(), roll.of(), roll.developed().at(), value, sd)),
+        words,
+        byWord);
   }
 }

@@ -21,6 +21,7 @@ import org.wetside.web.rolls.RollRow;
  * @param found what they found; null when nothing was asked
  * @param forms the three ways to put rolls in, as typed
  * @param badLines lines of a paste that are no rolls
+ * @param ownIndexes own indexes that are in use, in words; empty without any
  * @param pickMessage why no load could be made of what was ticked; null otherwise
  */
 public record DrawerPage(
@@ -34,6 +35,7 @@ public record DrawerPage(
     @Nullable List<RollRow> found,
     Forms forms,
     List<RollBatch.BadLine> badLines,
+    String ownIndexes,
     @Nullable String pickMessage) {
   /**
    * The three ways to put rolls in.
@@ -55,7 +57,18 @@ public record DrawerPage(
   /** The same with what was wrong with pasted lines, and with what was ticked. */
   DrawerPage saying(List<RollBatch.BadLine> lines, @Nullable String aboutTicks) {
     return new DrawerPage(
-        sheet, waiting, loaded, processed, filed, withdrawn, find, found, forms, lines, aboutTicks);
+        sheet,
+        waiting,
+        loaded,
+        processed,
+        filed,
+        withdrawn,
+        find,
+        found,
+        forms,
+        lines,
+        ownIndexes,
+        aboutTicks);
   }
 
   /** Whether anything typed was refused. */

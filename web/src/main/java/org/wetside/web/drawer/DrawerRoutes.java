@@ -6,6 +6,7 @@ import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
@@ -146,6 +147,7 @@ public final class DrawerRoutes implements Routes {
         found,
         forms,
         List.of(),
+        wetside.learning().seeLearned().indexesInUse(Optional.empty()),
         null);
   }
 

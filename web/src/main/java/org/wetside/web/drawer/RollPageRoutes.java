@@ -91,7 +91,10 @@ public final class RollPageRoutes implements Routes {
         RollRow.of(wetside, List.of(roll)).get(0),
         form,
         FilmTestLine.of(wetside, roll.number(), Pages.units(ctx)),
-        films);
+        films,
+        roll.filmCode().isEmpty()
+            ? ""
+            : wetside.learning().seeLearned().indexesInUse(roll.filmCode()));
   }
 
   private Roll known(Context ctx) {

@@ -3,7 +3,7 @@ package org.wetside.web.learning;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which factor to use.
+ * Which factor or index to use.
  *
  * @param film name or code of the film
  * @param developer name of the developer

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.wetside.app.learning.LearnedWords;
 import org.wetside.app.learning.SeeLearned;
 import org.wetside.core.learning.AcceptedFactor;
+import org.wetside.core.learning.AcceptedIndex;
 import org.wetside.core.learning.Belief;
 import org.wetside.core.learning.ChartPoint;
 import org.wetside.core.learning.Judgement;
@@ -16,6 +17,7 @@ import org.wetside.core.learning.Lesson;
 import org.wetside.core.learning.OwnIndex;
 import org.wetside.core.learning.OwnTime;
 import org.wetside.core.learning.Used;
+import org.wetside.core.quantity.ExposureIndex;
 
 /**
  * What was learned from negatives.
@@ -36,13 +38,16 @@ public record LearnedView(List<LessonView> lessons, List<ChartPointView> chart, 
    * @param factor the factor on the maker's time; null when no roll says anything of it
    * @param factorBand nine in ten, low and high; null with it
    * @param rolls how many rolls it rests on
+   * @param byWords whether it rests on words, whose worth is a judgement
    * @param words the offer in words; null when there is nothing to offer and nothing in use
    * @param inUse the factor in use; null when what is printed is used
    * @param ownEi index at which shadows come out; null when no roll says anything of it
    * @param ownEiBand nine in ten, low and high; null with it
    * @param exposedEi the index the first of its rolls was exposed at; null with it
    * @param indexRolls how many rolls that rests on
-   * @param indexWords the same in words; null with it
+   * @param indexByWords whether that rests on words, whose worth is a judgement
+   * @param indexWords the offer in words; null when there is nothing to offer and nothing in use
+   * @param indexInUse the index in use; null when none is
    * @param judged its rolls
    */
   public record LessonView(
@@ -52,15 +57,19 @@ public record LearnedView(List<LessonView> lessons, List<ChartPointView> chart, 
       @Nullable Double factor,
       @Nullable List<Double> factorBand,
       int rolls,
+      boolean byWords,
       @Nullable String words,
       @Nullable InUseView inUse,
       @Nullable Double ownEi,
       @Nullable List<Double> ownEiBand,
       @Nullable Double exposedEi,
       int indexRolls,
+      boolean indexByWords,
       @Nullable String indexWords,
+      @Nullable IndexInUseView indexInUse,
       List<JudgementView> judged) {
-    static LessonView of(Lesson lesson, Optional<AcceptedFactor> accepted) {
+    static LessonView of(
+        Lesson lesson, Optional<AcceptedFactor> accepted, Optional<AcceptedIndex> ownIndex) {
       Optional<OwnTime> time = lesson.time();
       Optional<OwnIndex> index = lesson.index();
       return new LessonView(
@@ -70,19 +79,16 @@ public record LearnedView(List<LessonView> lessons, List<ChartPointView> chart, 
           time.map(OwnTime::factor).map(Rounded::thousandths).orElse(null),
           time.map(one -> band(one.belief())).orElse(null),
           time.map(one -> one.belief().rolls()).orElse(0),
+          lesson.timeByWords(),
           LearnedWords.beside(time, accepted).orElse(null),
           accepted.map(InUseView::of).orElse(null),
-          index.map(one -> (double) Math.round(one.middle().isoArithmetic())).orElse(null),
-          index
-              .map(
-                  one ->
-                      List.of(
-                          (double) Math.round(one.low().isoArithmetic()),
-                          (double) Math.round(one.high().isoArithmetic())))
-              .orElse(null),
+          index.map(one -> whole(one.middle())).orElse(null),
+          index.map(LearnedView::band).orElse(null),
           index.map(one -> one.exposed().isoArithmetic()).orElse(null),
           index.map(one -> one.belief().rolls()).orElse(0),
-          index.map(LearnedWords::index).orElse(null),
+          lesson.indexByWords(),
+          LearnedWords.indexBeside(index, ownIndex).orElse(null),
+          ownIndex.map(IndexInUseView::of).orElse(null),
           lesson.rolls().stream().map(JudgementView::of).toList());
     }
   }
@@ -101,6 +107,24 @@ public record LearnedView(List<LessonView> lessons, List<ChartPointView> chart, 
           Rounded.thousandths(Math.exp(accepted.factor().lnFactor())),
           band(accepted.belief()),
           accepted.factor().rolls(),
+          accepted.at().toString());
+    }
+  }
+
+  /**
+   * An own index in use.
+   *
+   * @param ei the index
+   * @param eiBand nine in ten, low and high
+   * @param rolls how many rolls it rested on
+   * @param acceptedAt when it was accepted
+   */
+  public record IndexInUseView(double ei, List<Double> eiBand, int rolls, String acceptedAt) {
+    static IndexInUseView of(AcceptedIndex accepted) {
+      return new IndexInUseView(
+          whole(accepted.index().middle()),
+          band(accepted.index()),
+          accepted.index().belief().rolls(),
           accepted.at().toString());
     }
   }
@@ -135,7 +159,10 @@ public record LearnedView(List<LessonView> lessons, List<ChartPointView> chart, 
   public static LearnedView of(SeeLearned.Now now) {
     List<LessonView> lessons =
         now.lessons().lessons().stream()
-            .map(lesson -> LessonView.of(lesson, now.accepted(lesson.of())))
+            .map(
+                lesson ->
+                    LessonView.of(
+                        lesson, now.accepted(lesson.of()), now.acceptedIndex(lesson.of())))
             .toList();
     List<ChartPointView> chart = chart(now);
     return new LearnedView(
@@ -174,6 +201,14 @@ public record LearnedView(List<LessonView> lessons, List<ChartPointView> chart, 
         Rounded.thousandths(point.held()),
         LearnedWords.drift(point),
         changed);
+  }
+
+  private static double whole(ExposureIndex index) {
+    return Math.round(index.isoArithmetic());
+  }
+
+  private static List<Double> band(OwnIndex index) {
+    return List.of(whole(index.low()), whole(index.high()));
   }
 
   private static List<Double> band(Belief belief) {

@@ -51,6 +51,22 @@ public final class LearningApi implements Routes {
         Operation.delete(LEARNED + "/in-use", "Use what is printed again for a film in a developer")
             .query(FactorQuery.class, "film", "developer")
             .answers(LearnedView.class, this::takeBack));
+    routes.addEndpoint(
+        Operation.post(LEARNED + "/index-in-use", "Use the own index of a film in a developer")
+            .answers(
+                FactorBody.class,
+                LearnedView.class,
+                (ctx, body) -> {
+                  var unused =
+                      learning()
+                          .acceptIndex()
+                          .accept(said("film", body.film()), said("developer", body.developer()));
+                  return learned();
+                }));
+    routes.addEndpoint(
+        Operation.delete(LEARNED + "/index-in-use", "Use no own index for a film in a developer")
+            .query(FactorQuery.class, "film", "developer")
+            .answers(LearnedView.class, this::takeIndexBack));
   }
 
   private JudgementView judge(Context ctx, JudgeBody body) {
@@ -61,6 +77,14 @@ public final class LearningApi implements Routes {
     FactorQuery query = Query.read(ctx, FactorQuery.class);
     learning()
         .acceptFactor()
+        .takeBack(said("film", query.film()), said("developer", query.developer()));
+    return learned();
+  }
+
+  private LearnedView takeIndexBack(Context ctx) {
+    FactorQuery query = Query.read(ctx, FactorQuery.class);
+    learning()
+        .acceptIndex()
         .takeBack(said("film", query.film()), said("developer", query.developer()));
     return learned();
   }

@@ -53,6 +53,23 @@ public record LearningPage(
         && (used == null || used.factor() != lesson.factor() || used.rolls() != lesson.rolls());
   }
 
+  /** Whether there is an index to use, other than the one in use. */
+  public static boolean isIndexOffered(LearnedView.LessonView lesson) {
+    LearnedView.IndexInUseView used = lesson.indexInUse();
+    return lesson.ownEi() != null
+        && (used == null || used.ei() != lesson.ownEi() || used.rolls() != lesson.indexRolls());
+  }
+
+  /** A band of indexes, for example {@code 200 to 400}. */
+  public static String indexes(@Nullable List<Double> ends) {
+    return ends == null ? "" : Math.round(ends.get(0)) + " to " + Math.round(ends.get(1));
+  }
+
+  /** An index as it is set on a camera: whole. */
+  public static String index(@Nullable Double ei) {
+    return ei == null ? "" : String.valueOf(Math.round(ei));
+  }
+
   /** How many factors are in use. */
   public long inUse() {
     return learned.lessons().stream().filter(lesson -> lesson.inUse() != null).count();

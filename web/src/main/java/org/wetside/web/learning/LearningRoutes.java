@@ -9,7 +9,10 @@ import org.wetside.web.page.Pages;
 import org.wetside.web.page.Place;
 import org.wetside.web.rolls.Days;
 
-/** The page of what was learned, and the keys that use it or not: {@code /curves/learning}. */
+/**
+ * The page of what was learned, and the keys that use a factor or an index, or not: {@code
+ * /curves/learning}.
+ */
 public final class LearningRoutes implements Routes {
   /** Where the page is found. */
   public static final String HERE = "/curves/learning";
@@ -28,6 +31,8 @@ public final class LearningRoutes implements Routes {
     routes.get(HERE, this::show);
     routes.post(HERE + "/use", this::use);
     routes.post(HERE + "/back", this::takeBack);
+    routes.post(HERE + "/index/use", this::useIndex);
+    routes.post(HERE + "/index/back", this::takeIndexBack);
   }
 
   private void show(Context ctx) {
@@ -64,5 +69,28 @@ public final class LearningRoutes implements Routes {
             + " in "
             + form.value("developer")
             + " are the printed ones again.");
+  }
+
+  private void useIndex(Context ctx) {
+    FilledForm form = FilledForm.of(ctx);
+    var unused =
+        wetside.learning().acceptIndex().accept(form.value("film"), form.value("developer"));
+    pages.goSaying(
+        ctx,
+        HERE,
+        "Your index for " + form.value("film") + " in " + form.value("developer") + " is in use.");
+  }
+
+  private void takeIndexBack(Context ctx) {
+    FilledForm form = FilledForm.of(ctx);
+    wetside.learning().acceptIndex().takeBack(form.value("film"), form.value("developer"));
+    pages.goSaying(
+        ctx,
+        HERE,
+        "No index of your own is in use for "
+            + form.value("film")
+            + " in "
+            + form.value("developer")
+            + ".");
   }
 }

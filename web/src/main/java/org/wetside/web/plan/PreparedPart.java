@@ -47,7 +47,8 @@ public record PreparedPart(
       String time,
       @Nullable Standing standing,
       String source,
-      String cost) {}
+      String cost,
+      String aboutIndex) {}
 
   static PreparedPart of(PreparedLoad load, Units units) {
     return new PreparedPart(
@@ -84,7 +85,8 @@ public record PreparedPart(
               timed.time().map(time -> TimeWords.clock(time.time())).orElse("none"),
               timed.time().map(ChosenTime::standing).orElse(null),
               timed.time().map(ChosenTime::source).orElse(timed.why()),
-              cost(load, timed.roll().number())));
+              cost(load, timed.roll().number()),
+              timed.aboutIndex()));
     }
     return lines;
   }

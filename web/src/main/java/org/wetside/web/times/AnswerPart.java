@@ -33,6 +33,7 @@ import org.wetside.core.source.Standing;
  * @param wide the drawing for a wide sheet
  * @param narrow the drawing for a phone
  * @param yours what the user's own rolls say beside it; null when nothing was learned
+ * @param yourIndex the same of the index at which shadows come out; null likewise
  * @param learned whether the user's own factor is in the time
  */
 public record AnswerPart(
@@ -51,6 +52,7 @@ public record AnswerPart(
     BandsDrawing wide,
     BandsDrawing narrow,
     @Nullable String yours,
+    @Nullable String yourIndex,
     boolean learned) {
   private static final int SHOWN_OTHERS = 3;
   private static final int WIDE = 840;
@@ -107,6 +109,7 @@ public record AnswerPart(
         BandsDrawing.of(shown(estimate), WIDE),
         BandsDrawing.of(shown(estimate), NARROW),
         learned.beside(estimate.question()).map(AnswerPart::capital).orElse(null),
+        learned.indexBeside(estimate.question()).map(AnswerPart::capital).orElse(null),
         isLearned(headline));
   }
 

@@ -33,6 +33,7 @@ import org.wetside.core.quantity.TimeSpan;
  * @param disagreements those whose bands do not touch
  * @param yours what your own rolls say beside it, in words, and whether that is in use; null when
  *     nothing was learned
+ * @param yourIndex the same of the index at which shadows come out; null likewise
  */
 public record TimeView(
     String film,
@@ -52,7 +53,8 @@ public record TimeView(
     List<String> warnings,
     List<OtherView> others,
     List<OtherView> disagreements,
-    @Nullable String yours) {
+    @Nullable String yours,
+    @Nullable String yourIndex) {
   /**
    * The view of an answer.
    *
@@ -65,6 +67,7 @@ public record TimeView(
     }
     TimeAnswer.Estimate estimate = (TimeAnswer.Estimate) answer;
     TimeQuestion question = estimate.question();
+    SeeLearned.Now yours = learned.get();
     return new TimeView(
         question.film().name(),
         question.film().code(),
@@ -83,7 +86,8 @@ public record TimeView(
         estimate.warnings().stream().map(TimeWords::of).toList(),
         estimate.others().stream().map(OtherView::of).toList(),
         estimate.disagreements().stream().map(OtherView::of).toList(),
-        learned.get().beside(question).orElse(null));
+        yours.beside(question).orElse(null),
+        yours.indexBeside(question).orElse(null));
   }
 
   static List<Double> seconds(Band band) {

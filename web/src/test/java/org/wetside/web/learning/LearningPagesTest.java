@@ -94,6 +94,52 @@ class LearningPagesTest {
   }
 
   @Test
+  void anIndexIsUsedOnceAcceptedApartFromTheFactor() {
+    for (String roll : new String[] {"TM-01", "TM-02"}) {
+      assertThat(
+              server
+                  .postForm("/negatives/" + roll + "/judge", "edge=as+usual&shadows=weak")
+                  .statusCode())
+          .isEqualTo(303);
+    }
+    assertThat(server.get("/curves/learning").body())
+        .contains("none of your own", "Use EI ", "by words, whose worth is a judgement")
+        .contains("shadows −1, −½, 0, +½ stop");
+    assertThat(server.get(TIME).body()).contains("\"yourIndex\":\"your index: ");
+
+    assertThat(
+            server.postForm("/curves/learning/index/use", "film=400TX&developer=D-76").statusCode())
+        .isEqualTo(303);
+    assertThat(server.get("/curves/learning").body()).contains("Use no index of my own");
+    assertThat(server.get(TIME).body())
+        .contains("your index, in use: ", "stops less light than you need")
+        .doesNotContain("your own factor");
+    assertThat(server.get("/drawer").body()).contains("yours, in use: ", " for 400TX in D-76");
+
+    HttpResponse<String> back =
+        send("DELETE", "/api/learned/index-in-use?film=TRI-X+400&developer=D-76", "");
+    assertThat(back.body()).contains("\"indexInUse\":null");
+    assertThat(
+            server
+                .postJson(
+                    "/api/learned/index-in-use", "{\"film\":\"TRI-X 400\",\"developer\":\"D-76\"}")
+                .body())
+        .contains("\"indexInUse\":{\"ei\":");
+  }
+
+  @Test
+  void aChangeOfWaterIsMarkedInTheChart() {
+    judge("TM-01", "flat");
+    assertThat(
+            server
+                .postForm("/negatives/TM-02/judge", "edge=as+usual&contrast=flat&water=well")
+                .statusCode())
+        .isEqualTo(303);
+    assertThat(server.get("/curves/learning").body())
+        .contains("changed before it", "water: well", "class=\"changed\"");
+  }
+
+  @Test
   void aRefusedFormKeepsWhatWasTyped() {
     HttpResponse<String> comma =
         server.postForm(
