@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.Wetside;
 import org.wetside.core.instrument.PatchMeasure;
-import org.wetside.core.quantity.BadValueException;
 import org.wetside.web.density.Claim;
 import org.wetside.web.density.DensitiesBody;
 import org.wetside.web.density.DensitiesView;
+import org.wetside.web.density.FlareField;
 import org.wetside.web.density.PatchesView;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -49,8 +49,11 @@ final class PatchesCommand extends HomeCommand<PatchesView> {
 
   @Option(
       names = "--flare",
-      paramLabel = "SHARE",
-      description = "light of the clear surround in dark patches, for example 0.005")
+      paramLabel = "SHARE|PATCH",
+      description = {
+        "light of the clear surround in dark patches: a share, for example 0.005, or the label of",
+        "a patch that lets no light through, which it is found from"
+      })
   @Nullable String flare;
 
   private @Nullable List<PatchMeasure> measures;
@@ -85,7 +88,7 @@ final class PatchesCommand extends HomeCommand<PatchesView> {
   }
 
   private DensitiesBody asking() {
-    return PatchesView.asking(measures(), negative, share());
+    return PatchesView.asking(measures(), negative, FlareField.parse(flare));
   }
 
   private PatchesView view(@Nullable DensitiesView densities) {
@@ -100,18 +103,6 @@ final class PatchesCommand extends HomeCommand<PatchesView> {
       measures = known;
     }
     return known;
-  }
-
-  private @Nullable Double share() {
-    if (flare == null) {
-      return null;
-    }
-    try {
-      return Double.valueOf(flare);
-    } catch (NumberFormatException notOne) {
-      throw new BadValueException(
-          "flare", flare, "a share of the light, for example 0.005 (decimal mark: a point)");
-    }
   }
 
   @Override
@@ -161,6 +152,9 @@ final class PatchesCommand extends HomeCommand<PatchesView> {
               + "; nothing denser than "
               + Claim.density(densities.densest())
               + " is read");
+      if (!densities.flare().isEmpty()) {
+        out.println(densities.flare());
+      }
       out.println(densities.claim());
     }
   }

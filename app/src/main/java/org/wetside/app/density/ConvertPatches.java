@@ -7,7 +7,6 @@ import org.wetside.core.instrument.Calibration;
 import org.wetside.core.instrument.DensityScale;
 import org.wetside.core.instrument.PatchDensity;
 import org.wetside.core.quantity.BadValueException;
-import org.wetside.core.sensitometry.Flare;
 import org.wetside.core.sensitometry.NegativeKind;
 import org.wetside.store.Database;
 
@@ -26,7 +25,8 @@ public final class ConvertPatches {
    * The densities.
    *
    * @throws BadValueException for a stained or colour negative, an instrument that is unknown, was
-   *     never calibrated, or shows densities itself, or one that was calibrated in another channel
+   *     never calibrated, or shows densities itself, or one that was calibrated in another channel;
+   *     about "flare" when it cannot be found from the patch that was named
    */
   public PatchDensities of(List<MeasuredPatch> patches, ConvertWish wish) {
     KnownInstrument known =
@@ -54,7 +54,16 @@ public final class ConvertPatches {
         patches.stream()
             .map(one -> new PatchDensities.Patch(one.label(), density(one, scale, wish)))
             .toList();
-    return new PatchDensities(calibration, scale.densest(), read, base(read));
+    OptionalDouble base = base(read);
+    FlareTaken flare = FlareTaken.of(wish, read, base, scale.densest());
+    List<PatchDensities.Patch> free =
+        read.stream()
+            .map(
+                one ->
+                    new PatchDensities.Patch(
+                        one.label(), flare.off(one.density(), scale.densest())))
+            .toList();
+    return new PatchDensities(calibration, scale.densest(), free, base, flare.words());
   }
 
   private static PatchDensity density(MeasuredPatch patch, DensityScale scale, ConvertWish wish) {
@@ -64,17 +73,7 @@ public final class ConvertPatches {
           Math.round(patch.clippedShare() * 1000) / 10.0
               + " % of its pixels are at 0 or 65535, where light is cut off");
     }
-    return wish.flare().isPresent() && density instanceof PatchDensity.Read read
-        ? corrected(read.density(), wish.flare().get())
-        : density;
-  }
-
-  private static PatchDensity corrected(double seen, Flare flare) {
-    try {
-      return new PatchDensity.Read(flare.corrected(seen));
-    } catch (BadValueException tooDark) {
-      return new PatchDensity.NotRead("flare alone is brighter than this patch");
-    }
+    return density;
   }
 
   private static OptionalDouble base(List<PatchDensities.Patch> patches) {

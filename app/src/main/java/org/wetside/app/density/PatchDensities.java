@@ -12,9 +12,14 @@ import org.wetside.core.instrument.PatchDensity;
  * @param densest of its usable steps [-]: nothing denser is read
  * @param patches in the order in which they were asked for
  * @param base density of the patch called base [-]; empty when there is none that was read
+ * @param flare what was done about flare, in a sentence; empty when nobody asked
  */
 public record PatchDensities(
-    Calibration calibration, double densest, List<Patch> patches, OptionalDouble base) {
+    Calibration calibration,
+    double densest,
+    List<Patch> patches,
+    OptionalDouble base,
+    String flare) {
   /** Label of the patch of clear film, base plus fog. */
   public static final String BASE = "base";
 

@@ -189,6 +189,81 @@ class DensitometryTest {
         .isEqualTo(new PatchDensity.NotRead("flare alone is brighter than this patch"));
   }
 
+  /**
+   * A flare put into a picture is found from the opaque patch, and what is behind it comes back.
+   * The scanner is invented: 60000 times the transmission.
+   */
+  @Test
+  void flareIsFoundFromAPatchThatLetsNoLightThrough() {
+    wetside
+        .densitometry()
+        .keepTablets()
+        .put(
+            new StepTablet(
+                "T5", "invented", TabletLines.parse("1,0.05\n2,0.60\n3,1.20\n4,1.80\n5,2.40\n")));
+    StringBuilder seen = new StringBuilder();
+    double[] tablet = {0.05, 0.60, 1.20, 1.80, 2.40};
+    for (int i = 0; i < tablet.length; i++) {
+      seen.append(i + 1).append(',').append(pixel(tablet[i], 0)).append('\n');
+    }
+    wetside
+        .densitometry()
+        .calibrate()
+        .by(
+            new Calibrate.Wish(
+                "flatbed",
+                "T5",
+                LocalDate.parse("2026-01-10"),
+                Calibration.Method.FORMULA,
+                seen.toString(),
+                ""));
+    double base = 0.20;
+    List<MeasuredPatch> patches =
+        List.of(
+            new MeasuredPatch("base", Means.ofGrey(pixel(base, 0)), 0),
+            new MeasuredPatch("dark", Means.ofGrey(pixel(base, 1.20, 0.01)), 0),
+            new MeasuredPatch("black", Means.ofGrey(pixel(base, 99, 0.01)), 0));
+
+    PatchDensities found = converted(patches, Optional.of("Black"));
+
+    assertThat(found.flare())
+        .isEqualTo("Flare of 0.0100 of the surround's light is taken off, found from patch Black.");
+    assertThat(found.base().orElseThrow()).isCloseTo(base, within(0.0005));
+    assertThat(found.net(found.patches().get(1)).orElseThrow()).isCloseTo(1.20, within(0.002));
+    assertThat(found.patches().get(2).density())
+        .isEqualTo(new PatchDensity.NotRead("flare alone is brighter than this patch"));
+    PatchDensities asSeen = converted(patches, Optional.empty());
+    assertThat(asSeen.flare()).isEmpty();
+    assertThat(asSeen.net(asSeen.patches().get(1)).orElseThrow()).isCloseTo(1.1404, within(0.002));
+
+    PatchDensities none =
+        converted(
+            List.of(patches.get(0), new MeasuredPatch("black", Means.ofGrey(3), 0)),
+            Optional.of("black"));
+    assertThat(none.flare()).contains("flare is below 0.0064, and nothing is taken off");
+    assertThatThrownBy(() -> converted(patches, Optional.of("card")))
+        .hasMessageContaining("card")
+        .hasMessageContaining("no patch of that label");
+    assertThatThrownBy(() -> converted(patches, Optional.of("base")))
+        .hasMessageContaining("more than 0.30 above the surround");
+  }
+
+  private PatchDensities converted(List<MeasuredPatch> patches, Optional<String> opaque) {
+    return wetside
+        .densitometry()
+        .convertPatches()
+        .of(patches, new ConvertWish("flatbed", NegativeKind.SILVER, Optional.empty(), opaque));
+  }
+
+  private static double pixel(double density, double flare) {
+    return 60000 * (Math.pow(10, -density) + flare) / (1 + flare);
+  }
+
+  /** Seen within clear film of that base. */
+  private static double pixel(double base, double net, double flare) {
+    return pixel(base, 0) * (Math.pow(10, -net) + flare) / (1 + flare);
+  }
+
   @Test
   void badCalibrationsAreRefusedEachInItsWordsAndNothingIsKept() {
     refused(wish("7;3466,13", "2026-01-03"), "line 1", "commas between cells");

@@ -13,6 +13,12 @@ public sealed interface PatchDensity {
    * It was not.
    *
    * @param reason in words
+   * @param darker whether it is that it is denser than anything the instrument reads
    */
-  record NotRead(String reason) implements PatchDensity {}
+  record NotRead(String reason, boolean darker) implements PatchDensity {
+    /** For any other reason than being too dark. */
+    public NotRead(String reason) {
+      this(reason, false);
+    }
+  }
 }

@@ -58,10 +58,11 @@ final class PixelDensities implements DensityScale {
     if (density.isPresent()) {
       return new PatchDensity.Read(density.getAsDouble());
     }
-    return new PatchDensity.NotRead(
-        brighterThanTablet(means)
-            ? "brighter than the clearest usable step, density " + plain(clearest())
-            : "darker than the densest usable step, density " + plain(densest()));
+    return brighterThanTablet(means)
+        ? new PatchDensity.NotRead(
+            "brighter than the clearest usable step, density " + plain(clearest()))
+        : new PatchDensity.NotRead(
+            "darker than the densest usable step, density " + plain(densest()), true);
   }
 
   private boolean brighterThanTablet(Means means) {

@@ -26,6 +26,23 @@ public record Flare(double share) {
     return new Flare((reaches - passes) / (1 - reaches));
   }
 
+  /**
+   * From a piece that lets no light through, within a clear surround: what is read there is flare
+   * alone, T' = f/(1 + f).
+   *
+   * @param seen what was read [-], above 0, from the surround
+   */
+  public static Flare fromOpaque(double seen) {
+    double reaches = Math.pow(10, -seen);
+    if (!(reaches < 0.5)) {
+      throw new BadValueException(
+          "density of the opaque patch",
+          String.valueOf(seen),
+          "a piece that lets no light through reads more than 0.30 above the surround");
+    }
+    return new Flare(reaches / (1 - reaches));
+  }
+
   /** What is read in the place of a density [-]. */
   public double seen(double density) {
     return -Math.log10((Math.pow(10, -density) + share) / (1 + share));

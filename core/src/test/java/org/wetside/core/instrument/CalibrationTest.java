@@ -61,7 +61,8 @@ class CalibrationTest {
     assertThat(scale.clearest()).isEqualTo(0.05);
     assertThat(scale.densest()).isEqualTo(1.7);
     assertThat(scale.densityOf(Means.ofGrey(pixel(1.72, 52000)), NegativeKind.SILVER))
-        .isEqualTo(new PatchDensity.NotRead("darker than the densest usable step, density 1.7"));
+        .isEqualTo(
+            new PatchDensity.NotRead("darker than the densest usable step, density 1.7", true));
     assertThat(scale.densityOf(Means.ofGrey(pixel(0.03, 52000)), NegativeKind.SILVER))
         .isEqualTo(
             new PatchDensity.NotRead("brighter than the clearest usable step, density 0.05"));

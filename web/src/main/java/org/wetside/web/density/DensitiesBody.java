@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.wetside.app.density.ConvertPatches;
 import org.wetside.app.density.ConvertWish;
 import org.wetside.app.density.PatchDensities;
+import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.sensitometry.Flare;
 import org.wetside.core.sensitometry.NegativeKind;
 
@@ -15,24 +16,33 @@ import org.wetside.core.sensitometry.NegativeKind;
  * @param patches what was measured
  * @param negative {@code silver} when it is not said; stained and colour are refused
  * @param flareShare light from the clear surround, 0 to below 1; none when it is not said
+ * @param opaque label of a patch that lets no light through, to find the flare from; not found when
+ *     it is not said
  */
 public record DensitiesBody(
-    @Nullable List<MeansBody> patches, @Nullable String negative, @Nullable Double flareShare) {
+    @Nullable List<MeansBody> patches,
+    @Nullable String negative,
+    @Nullable Double flareShare,
+    @Nullable String opaque) {
   /** Asks an instrument. */
   public PatchDensities by(ConvertPatches convert, String instrument) {
     return convert.of(
         (patches == null ? List.<MeansBody>of() : patches)
             .stream().map(MeansBody::measured).toList(),
-        wish(instrument, negative, flareShare));
+        wish(instrument));
   }
 
-  static ConvertWish wish(
-      String instrument, @Nullable String negative, @Nullable Double flareShare) {
+  private ConvertWish wish(String instrument) {
+    if (flareShare != null && opaque != null) {
+      throw new BadValueException(
+          "flare", flareShare + " and patch " + opaque, "say the one or the other");
+    }
     return new ConvertWish(
         instrument,
         negative == null || negative.isBlank()
             ? NegativeKind.SILVER
             : ConvertPatches.kind(negative),
-        flareShare == null ? Optional.empty() : Optional.of(new Flare(flareShare)));
+        flareShare == null ? Optional.empty() : Optional.of(new Flare(flareShare)),
+        Optional.ofNullable(opaque));
   }
 }

@@ -15,6 +15,7 @@ import org.wetside.core.instrument.PatchDensity;
  * @param tablet by which it was calibrated
  * @param densest nothing denser is read, dimensionless
  * @param claim how much is claimed
+ * @param flare what was done about flare, in a sentence; empty when nobody asked
  * @param base density of the patch called base, dimensionless; null when there is none
  * @param patches in the order in which they were asked for
  */
@@ -24,6 +25,7 @@ public record DensitiesView(
     String tablet,
     double densest,
     String claim,
+    String flare,
     @Nullable Double base,
     List<DensityView> patches) {
   /**
@@ -45,6 +47,7 @@ public record DensitiesView(
         densities.calibration().tablet(),
         densities.densest(),
         Claim.TEXT,
+        densities.flare(),
         rounded(densities.base()),
         densities.patches().stream().map(one -> patch(one, densities)).toList());
   }

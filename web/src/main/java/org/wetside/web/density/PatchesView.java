@@ -80,11 +80,12 @@ public record PatchesView(
 
   /** What is asked of an instrument about these measures. */
   public static DensitiesBody asking(
-      List<PatchMeasure> measures, @Nullable String negative, @Nullable Double flareShare) {
+      List<PatchMeasure> measures, @Nullable String negative, FlareField flare) {
     return new DensitiesBody(
         measures.stream().map(one -> MeansBody.of(MeasuredPatch.of(one))).toList(),
         negative,
-        flareShare);
+        flare.share(),
+        flare.opaque());
   }
 
   /** Lines {@code step,grey} or {@code step,red,green,blue}, for a calibration. */

@@ -98,7 +98,8 @@ public final class PictureApi implements Routes {
             ? null
             : DensitiesView.of(
                 body.instrument(),
-                PatchesView.asking(measures, body.negative(), body.flareShare())
+                PatchesView.asking(
+                        measures, body.negative(), new FlareField(body.flareShare(), body.opaque()))
                     .by(here().convertPatches(), body.instrument())));
   }
 

@@ -88,20 +88,11 @@ public final class PictureDesk implements Routes {
     if (instrument.isEmpty()) {
       return null;
     }
-    Double flare = form.isBlank("flare") ? null : share(form.value("flare"));
+    FlareField flare = FlareField.parse(form.value("flare"));
     return DensitiesView.of(
         instrument,
         PatchesView.asking(measures, form.value("negative"), flare)
             .by(here().convertPatches(), instrument));
-  }
-
-  private static double share(String text) {
-    try {
-      return Double.parseDouble(text);
-    } catch (NumberFormatException notOne) {
-      throw new BadValueException(
-          "flare", text, "a share of the light, for example 0.005 (decimal mark: a point)");
-    }
   }
 
   private void divide(Context ctx, StoredPicture picture, PatchRows typed) {

@@ -239,6 +239,32 @@ class DensityRoutesTest {
         .contains("not read: darker than the densest usable step");
   }
 
+  @Test
+  void flareIsFoundFromAPatchNamedInTheOneField() {
+    keptAndDeclared();
+    calibrate();
+    assertThat(server.get("/curves/patches/strip.tif").body())
+        .contains("How to find the flare", "lets no light through");
+    String path = "/curves/patches/strip.tif";
+    String asked = "flatbed";
+    assertThat(
+            server.postForm(path, twelve("do", "read", "instrument", asked, "flare", "10")).body())
+        .contains("it lies from 0 to below 1");
+    HttpResponse<String> unknown =
+        server.postForm(path, twelve("do", "read", "instrument", asked, "flare", "black"));
+    assertThat(unknown.statusCode()).isEqualTo(422);
+    assertThat(unknown.body())
+        .contains("there is no patch of that label", "value=\"black\"", "value=\"224\"");
+    assertThat(
+            server
+                .postJson(
+                    "/api/instruments/flatbed/densities",
+                    "{\"patches\":[{\"label\":\"7\",\"channels\":[6732.1]},"
+                        + "{\"label\":\"black\",\"channels\":[3000]}],\"opaque\":\"black\"}")
+                .body())
+        .contains("Flare of 0.0526 of the surround's light is taken off, found from patch black.");
+  }
+
   /** With the last two steps left out, so that the picture goes beyond it. */
   private void calibrate() {
     StringBuilder seen = new StringBuilder();
