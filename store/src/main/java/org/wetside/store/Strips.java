@@ -10,6 +10,7 @@ import org.wetside.core.quantity.LogExposure;
 import org.wetside.core.quantity.OpticalDensity;
 import org.wetside.core.strip.FilmStrip;
 import org.wetside.core.strip.KeptStrip;
+import org.wetside.core.strip.MadeWith;
 import org.wetside.core.strip.StepLight;
 import org.wetside.core.strip.StepScale;
 import org.wetside.core.strip.StripReading;
@@ -32,8 +33,9 @@ public final class Strips {
     long id =
         session.insert(
             "INSERT INTO strip (film, developer, dilution, time_ms, temperature_c, vessel, developed_on,"
-                + " light, scale, clear_log_h, metered_index, base_fog, density_step, note, kept_at)"
-                + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                + " light, scale, clear_log_h, metered_index, base_fog, density_step, tablet_name,"
+                + " instrument, calibrated_on, note, kept_at)"
+                + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
             strip.film(),
             strip.developer(),
             strip.dilution().label(),
@@ -49,6 +51,9 @@ public final class Strips {
                 : Optional.empty(),
             strip.baseFog().map(OpticalDensity::value),
             strip.densityStep(),
+            strip.with().tablet(),
+            strip.with().instrument(),
+            strip.with().calibratedOn(),
             strip.note(),
             at);
     int line = 0;
@@ -129,6 +134,8 @@ public final class Strips {
                 ? Optional.of(OpticalDensity.of(baseFog.getAsDouble()))
                 : Optional.empty(),
             row.number("density_step"),
+            new MadeWith(
+                row.text("tablet_name"), row.text("instrument"), row.maybeDay("calibrated_on")),
             row.text("note")),
         row.moment("kept_at"));
   }

@@ -21,6 +21,7 @@ import org.wetside.core.quantity.OpticalDensity;
 import org.wetside.core.quantity.Temperature;
 import org.wetside.core.strip.FilmStrip;
 import org.wetside.core.strip.KeptStrip;
+import org.wetside.core.strip.MadeWith;
 import org.wetside.core.strip.StepLight;
 import org.wetside.core.strip.StepScale;
 import org.wetside.core.strip.StripReading;
@@ -101,6 +102,7 @@ class StripsTest {
         List.of(reading(1, 0.2), reading(1, 0.21), reading(2, 0.5)),
         Optional.ofNullable(baseFog).map(OpticalDensity::of),
         0.01,
+        new MadeWith("no. 2", "flatbed", Optional.of(LocalDate.of(2026, 1, 10))),
         "read twice");
   }
 

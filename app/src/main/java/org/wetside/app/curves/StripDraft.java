@@ -18,6 +18,9 @@ package org.wetside.app.curves;
  * @param index that was metered, for stops
  * @param baseFog density of base plus fog, 0 for net densities; empty to find it
  * @param note any words
+ * @param keptTablet name of a step tablet that is written down, whose densities fill the steps
+ * @param instrument name of what read the densities, with its limits
+ * @param calibratedOn day of the calibration it read by; empty for its newest
  */
 public record StripDraft(
     String film,
@@ -34,4 +37,29 @@ public record StripDraft(
     String tablet,
     String index,
     String baseFog,
-    String note) {}
+    String note,
+    String keptTablet,
+    String instrument,
+    String calibratedOn) {
+  /** Without a tablet or an instrument that is written down. */
+  public StripDraft(
+      String film,
+      String developer,
+      String dilution,
+      String minutes,
+      String temp,
+      String vessel,
+      String day,
+      String light,
+      String columns,
+      String readings,
+      String clear,
+      String tablet,
+      String index,
+      String baseFog,
+      String note) {
+    this(
+        film, developer, dilution, minutes, temp, vessel, day, light, columns, readings, clear,
+        tablet, index, baseFog, note, "", "", "");
+  }
+}

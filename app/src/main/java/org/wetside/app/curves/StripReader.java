@@ -4,12 +4,12 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import org.wetside.app.density.Densitometry;
 import org.wetside.core.development.Vessel;
+import org.wetside.core.instrument.Calibration;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Dilution;
 import org.wetside.core.quantity.ExposureIndex;
@@ -20,6 +20,7 @@ import org.wetside.core.quantity.TimeSpan;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.sensitometry.CharacteristicCurve;
 import org.wetside.core.strip.FilmStrip;
+import org.wetside.core.strip.MadeWith;
 import org.wetside.core.strip.StepLight;
 import org.wetside.core.strip.StepScale;
 
@@ -30,41 +31,66 @@ public final class StripReader {
   private static final double SECONDS_PER_MINUTE = 60;
 
   private final Units units;
-  private final Map<String, String> problems = new LinkedHashMap<>();
+  private final KeptTools tools;
+  private final TypedFields fields = new TypedFields();
 
   /**
+   * For strips of which no tablet and no instrument is named.
+   *
    * @param units in which a bare temperature is read
    */
   public StripReader(Units units) {
+    this(units, new KeptTools(Optional.empty()));
+  }
+
+  /**
+   * @param units in which a bare temperature is read
+   * @param densitometry tablets and instruments that may be named
+   */
+  public StripReader(Units units, Densitometry densitometry) {
+    this(units, new KeptTools(Optional.of(densitometry)));
+  }
+
+  private StripReader(Units units, KeptTools tools) {
     this.units = units;
+    this.tools = tools;
   }
 
   /** What is wrong, by the field of {@link StripDraft}; empty after a strip was read. */
   public Map<String, String> problems() {
-    return Map.copyOf(problems);
+    return fields.problems();
   }
 
   /** The strip; empty when anything stands in the way. */
   public Optional<FilmStrip> read(StripDraft draft) {
-    problems.clear();
-    Optional<String> film = needed("film", "film", draft.film(), name -> name);
-    Optional<String> developer = needed("developer", "developer", draft.developer(), name -> name);
-    Optional<Dilution> dilution = field("dilution", draft.dilution(), Dilution::parse);
+    fields.forget();
+    Optional<String> film = fields.needed("film", "film", draft.film(), name -> name);
+    Optional<String> developer =
+        fields.needed("developer", "developer", draft.developer(), name -> name);
+    Optional<Dilution> dilution = fields.read("dilution", draft.dilution(), Dilution::parse);
     Optional<Duration> time =
-        needed("minutes", "development time", draft.minutes(), StripReader::time);
-    Optional<Temperature> temperature = field("temp", draft.temp(), units::temperature);
-    Optional<Vessel> vessel = field("vessel", draft.vessel(), Vessel::parse);
-    Optional<LocalDate> day = field("day", draft.day(), StripReader::day);
-    Optional<StepLight> light = needed("light", "light", draft.light(), StepLight::fromWord);
-    Optional<OpticalDensity> baseFog = field("baseFog", draft.baseFog(), StripReader::baseFog);
+        fields.needed("minutes", "development time", draft.minutes(), StripReader::time);
+    Optional<Temperature> temperature = fields.read("temp", draft.temp(), units::temperature);
+    Optional<Vessel> vessel = fields.read("vessel", draft.vessel(), Vessel::parse);
+    Optional<LocalDate> day = fields.read("day", draft.day(), StripReader::day);
+    Optional<StepLight> light = fields.needed("light", "light", draft.light(), StepLight::fromWord);
+    Optional<OpticalDensity> baseFog =
+        fields.read("baseFog", draft.baseFog(), StripReader::baseFog);
     Optional<PlaceTable> table =
-        needed(
+        fields.needed(
             "readings",
             "readings",
             draft.readings(),
             text -> PlaceTable.parse(text, draft.columns().strip()));
     Optional<StepScale> scale = table.flatMap(found -> scale(found.column(), draft));
-    if (!problems.isEmpty() || time.isEmpty() || light.isEmpty() || scale.isEmpty()) {
+    Optional<LocalDate> calibrated =
+        fields.read("instrument", draft.calibratedOn(), StripReader::day);
+    Optional<KeptTools.Reader> reader =
+        fields.read("instrument", draft.instrument(), name -> tools.reader(name, calibrated));
+    if (table.isPresent() && reader.isPresent()) {
+      fields.check("readings", () -> reader.get().check(table.get().readings()));
+    }
+    if (!fields.problems().isEmpty() || time.isEmpty() || light.isEmpty() || scale.isEmpty()) {
       return Optional.empty();
     }
     try {
@@ -82,11 +108,12 @@ public final class StripReader {
               table.orElseThrow().readings(),
               baseFog,
               table.orElseThrow().densityStep(),
+              madeWith(scale.get(), draft, reader),
               draft.note());
       int steps = CharacteristicCurve.through(strip.curveReadings()).stepCount();
       return steps > 0 ? Optional.of(strip) : Optional.empty();
     } catch (BadValueException refused) {
-      problems.put(fieldOf(refused.thing()), String.valueOf(refused.getMessage()));
+      fields.refuse(fieldOf(refused.thing()), refused);
       return Optional.empty();
     }
   }
@@ -95,25 +122,22 @@ public final class StripReader {
     switch (column) {
       case StepScale.TabletSteps.COLUMN -> {
         Optional<LogExposure> clear =
-            needed(
+            fields.needed(
                 "clear",
                 "log exposure of the clear light",
                 draft.clear(),
                 text ->
                     LogExposure.ofLog10LuxSeconds(
                         NumberTable.number("log exposure of the clear light", text, "-0.60")));
-        Optional<StepScale> steps =
-            needed(
-                "tablet",
-                "densities of the tablet",
-                draft.tablet(),
-                text ->
+        return densities(draft)
+            .map(
+                all ->
                     new StepScale.TabletSteps(
-                        clear.orElseGet(() -> LogExposure.ofLog10LuxSeconds(0)), tablet(text)));
-        return steps;
+                        clear.orElseGet(() -> LogExposure.ofLog10LuxSeconds(0)), all));
       }
       case StepScale.CameraStops.COLUMN -> {
-        return needed("index", "metered index", draft.index(), ExposureIndex::parse)
+        return fields
+            .needed("index", "metered index", draft.index(), ExposureIndex::parse)
             .map(StepScale.CameraStops::new);
       }
       default -> {
@@ -122,24 +146,35 @@ public final class StripReader {
     }
   }
 
-  private <T> Optional<T> needed(
-      String field, String thing, String typed, Function<String, T> read) {
-    if (typed.isBlank()) {
-      problems.put(field, new BadValueException(thing, "", "it is needed").getMessage());
+  /** Typed, or those of a tablet that is written down; both only where they say the same. */
+  private Optional<List<OpticalDensity>> densities(StripDraft draft) {
+    if (draft.keptTablet().isBlank()) {
+      return fields.needed(
+          "tablet", "densities of the tablet", draft.tablet(), StripReader::tablet);
     }
-    return field(field, typed, read);
+    Optional<List<OpticalDensity>> kept =
+        fields.read("keptTablet", draft.keptTablet(), tools::steps);
+    Optional<List<OpticalDensity>> typed =
+        fields.read("tablet", draft.tablet(), StripReader::tablet);
+    if (kept.isPresent() && typed.isPresent() && !kept.equals(typed)) {
+      fields.refuse(
+          "tablet",
+          new BadValueException(
+              "densities of the tablet",
+              draft.tablet().strip(),
+              "these are not the densities that "
+                  + draft.keptTablet().strip()
+                  + " has now: empty the field to take those, or choose no tablet"));
+    }
+    return kept;
   }
 
-  private <T> Optional<T> field(String field, String typed, Function<String, T> read) {
-    if (typed.isBlank()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(read.apply(typed.strip()));
-    } catch (BadValueException refused) {
-      problems.put(field, String.valueOf(refused.getMessage()));
-      return Optional.empty();
-    }
+  private static MadeWith madeWith(
+      StepScale scale, StripDraft draft, Optional<KeptTools.Reader> reader) {
+    return new MadeWith(
+        scale instanceof StepScale.TabletSteps ? draft.keptTablet() : "",
+        reader.map(one -> one.known().instrument().name()).orElse(""),
+        reader.flatMap(KeptTools.Reader::calibration).map(Calibration::on));
   }
 
   /** Which field a refusal of the whole strip belongs to. */

@@ -28,6 +28,7 @@ import org.wetside.core.sensitometry.StepReading;
  * @param readings in the order they were typed; a step read more than once stands there more often
  * @param baseFog as it was read; empty to find it in the first steps
  * @param densityStep to what the densities are rounded [-]
+ * @param with with what it was exposed and read
  * @param note any words, at most 400 characters
  */
 public record FilmStrip(
@@ -43,6 +44,7 @@ public record FilmStrip(
     List<StripReading> readings,
     Optional<OpticalDensity> baseFog,
     double densityStep,
+    MadeWith with,
     String note) {
   private static final int LONGEST_NAME = 80;
   private static final int LONGEST_NOTE = 400;

@@ -59,6 +59,7 @@ class FilmStripTest {
         List.of(reading(-3, 0.2), reading(-2, 0.5), reading(-1, 1.0)),
         Optional.of(OpticalDensity.of(0.2)),
         0.01,
+        MadeWith.NOT_SAID,
         "");
   }
 

@@ -13,6 +13,12 @@ public final class Claim {
           + ScannerCalibration.CLAIMED_BELOW
           + " (SE-S21, S22, S23); above that nothing is.";
 
+  /** Stands wherever a speed is read from such densities. */
+  public static final String OF_SPEED =
+      "Of the speed no more is claimed than ±"
+          + ScannerCalibration.CLAIM_LOG10
+          + " in log exposure, a third of a stop.";
+
   private Claim() {}
 
   /** A density as it is read: three decimals. */

@@ -35,7 +35,11 @@ public final class StripApi implements Routes {
                 StripBody.class,
                 ReadStripView.class,
                 (ctx, body) ->
-                    ReadStripView.of(wetside.sensitometry().keepStrips().keep(body.strip()))));
+                    ReadStripView.of(
+                        wetside
+                            .sensitometry()
+                            .keepStrips()
+                            .keep(body.strip(wetside.densitometry())))));
     routes.addEndpoint(
         Operation.get(ALL + "/family", "What strips of several times show: times for N-2 to N+2")
             .query(FamilyQuery.class, "curves")
@@ -66,7 +70,7 @@ public final class StripApi implements Routes {
                         wetside
                             .sensitometry()
                             .keepStrips()
-                            .keepInPlaceOf(known(ctx).id(), body.strip()))));
+                            .keepInPlaceOf(known(ctx).id(), body.strip(wetside.densitometry())))));
     routes.addEndpoint(
         Operation.delete(ONE, "Take a strip out of use; answers with those left")
             .answers(StripsView.class, this::withdrawn));

@@ -3,6 +3,7 @@ package org.wetside.web.strip;
 import org.jspecify.annotations.Nullable;
 import org.wetside.app.curves.StripDraft;
 import org.wetside.app.curves.StripReader;
+import org.wetside.app.density.Densitometry;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.strip.FilmStrip;
@@ -26,6 +27,10 @@ import org.wetside.core.strip.FilmStrip;
  * @param baseFog density of base plus fog, 0 for net densities; found in the first steps when not
  *     said
  * @param note any words
+ * @param keptTablet name of a step tablet that is written down, for steps, in place of its
+ *     densities
+ * @param instrument name of what read the densities, with its limits
+ * @param calibratedOn day of the calibration it read by; its newest when not said
  */
 public record StripBody(
     @Nullable String film,
@@ -42,14 +47,18 @@ public record StripBody(
     @Nullable String tablet,
     @Nullable String index,
     @Nullable String baseFog,
-    @Nullable String note) {
+    @Nullable String note,
+    @Nullable String keptTablet,
+    @Nullable String instrument,
+    @Nullable String calibratedOn) {
   /**
    * The strip.
    *
+   * @param densitometry tablets and instruments that may be named
    * @throws BadValueException naming everything that is wrong
    */
-  FilmStrip strip() {
-    StripReader reader = new StripReader(Units.METRIC);
+  FilmStrip strip(Densitometry densitometry) {
+    StripReader reader = new StripReader(Units.METRIC, densitometry);
     return reader
         .read(
             new StripDraft(
@@ -67,7 +76,10 @@ public record StripBody(
                 text(tablet),
                 text(index),
                 text(baseFog),
-                text(note)))
+                text(note),
+                text(keptTablet),
+                text(instrument),
+                text(calibratedOn)))
         .orElseThrow(
             () ->
                 new BadValueException(

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.wetside.app.curves.StripDraft;
 import org.wetside.app.curves.StripReader;
+import org.wetside.app.density.Densitometry;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.strip.FilmStrip;
 import org.wetside.web.page.FilledForm;
@@ -20,14 +21,14 @@ final class StripForm {
   private FilledForm form;
   private final Optional<FilmStrip> strip;
 
-  private StripForm(FilledForm typed, Units units) {
-    StripReader reader = new StripReader(units);
+  private StripForm(FilledForm typed, Units units, Densitometry densitometry) {
+    StripReader reader = new StripReader(units, densitometry);
     strip = reader.read(draft(typed));
     form = typed;
     reader.problems().forEach((field, message) -> form = form.saying(field, message));
   }
 
-  static StripForm of(Context ctx) {
+  static StripForm of(Context ctx, Densitometry densitometry) {
     FilledForm typed = FilledForm.of(ctx);
     UploadedFile file = ctx.uploadedFile("file");
     if (file != null && file.size() > 0) {
@@ -35,7 +36,7 @@ final class StripForm {
       values.put("readings", text(file));
       typed = FilledForm.of(values);
     }
-    return new StripForm(typed, org.wetside.web.page.Pages.units(ctx));
+    return new StripForm(typed, org.wetside.web.page.Pages.units(ctx), densitometry);
   }
 
   private static String text(UploadedFile file) {
@@ -62,7 +63,10 @@ final class StripForm {
         form.value("tablet"),
         form.value("index"),
         form.value("baseFog"),
-        form.value("note"));
+        form.value("note"),
+        form.value("keptTablet"),
+        form.value("instrument"),
+        form.value("calibratedOn"));
   }
 
   /** As it was typed, with every complaint. */

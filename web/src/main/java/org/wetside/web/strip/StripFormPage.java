@@ -12,10 +12,12 @@ import org.wetside.web.page.Sheet;
  *
  * @param sheet the sheet
  * @param form as it is typed
+ * @param tools what it may have been made with
  * @param path where it is sent
  * @param changes number of the strip that is read again; empty for a new one
  */
-public record StripFormPage(Sheet sheet, FilledForm form, String path, String changes) {
+public record StripFormPage(
+    Sheet sheet, FilledForm form, StripTools tools, String path, String changes) {
   /** The lights to choose from, the one that claims most last. */
   public Map<String, String> lights() {
     Map<String, String> words = new LinkedHashMap<>();

@@ -17,6 +17,7 @@ import org.wetside.web.page.Sheet;
  * @param lines its readings
  * @param baseFog base plus fog and how it is known
  * @param advice what is to be read again; empty when nothing is
+ * @param with with what it was exposed and read
  * @param seed of the resamples behind the bands
  * @param familyPath where it is read together with its other times; empty without any
  */
@@ -30,6 +31,7 @@ public record StripPage(
     List<ReadLine> lines,
     String baseFog,
     String advice,
+    MadeWithText with,
     long seed,
     String familyPath) {
   /** What was done. */

@@ -66,7 +66,7 @@ public final class StripRoutes implements Routes {
       handedOver(ctx);
       return;
     }
-    StripForm form = StripForm.of(ctx);
+    StripForm form = StripForm.of(ctx, wetside.densitometry());
     Optional<FilmStrip> strip = form.strip();
     if (strip.isEmpty()) {
       pages.showRefused(ctx, FORM, form(ctx, form.shown(), NEW, ""));
@@ -93,7 +93,11 @@ public final class StripRoutes implements Routes {
                 "baseFog",
                 measured.value("baseFog"),
                 "note",
-                measured.value("from")));
+                measured.value("from"),
+                "instrument",
+                measured.value("instrument"),
+                "calibratedOn",
+                measured.value("calibratedOn")));
     pages.show(ctx, FORM, form(ctx, form, NEW, ""));
   }
 
@@ -105,7 +109,7 @@ public final class StripRoutes implements Routes {
 
   private void change(Context ctx) {
     KeptStrip old = known(ctx);
-    StripForm form = StripForm.of(ctx);
+    StripForm form = StripForm.of(ctx, wetside.densitometry());
     Optional<FilmStrip> strip = form.strip();
     if (strip.isEmpty()) {
       pages.showRefused(
@@ -132,6 +136,7 @@ public final class StripRoutes implements Routes {
     return new StripFormPage(
         pages.sheet(ctx, Place.CURVES, changes.isEmpty() ? "A new curve" : "Read again"),
         form,
+        StripTools.of(wetside.densitometry()),
         path,
         changes);
   }
@@ -155,6 +160,7 @@ public final class StripRoutes implements Routes {
             ReadLine.of(strip, answer),
             baseFog(answer),
             advice(answer.curve().outliers()),
+            MadeWithText.of(strip.with(), wetside.densitometry()),
             answer.results().seed(),
             familyPath(kept, Pages.units(ctx))));
   }

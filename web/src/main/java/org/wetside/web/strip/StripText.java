@@ -72,6 +72,9 @@ final class StripText {
     }
     fields.put("baseFog", strip.baseFog().map(density -> decimal(density.value())).orElse(""));
     fields.put("note", strip.note());
+    fields.put("keptTablet", strip.with().tablet());
+    fields.put("instrument", strip.with().instrument());
+    fields.put("calibratedOn", strip.with().calibratedOn().map(Object::toString).orElse(""));
     return fields;
   }
 

@@ -28,6 +28,9 @@ import org.wetside.core.strip.StepScale;
  * @param baseFog density of base plus fog as it was said; null when it is to be found
  * @param densityStep to what the densities are rounded
  * @param readings place and density of each, as they were typed
+ * @param tabletName of the step tablet; empty when nobody said
+ * @param instrument what read the densities; empty when nobody said
+ * @param calibratedOn day of the calibration it read by; null when not known
  * @param note any words
  */
 public record StripView(
@@ -47,6 +50,9 @@ public record StripView(
     @Nullable Double baseFog,
     double densityStep,
     List<List<Double>> readings,
+    String tabletName,
+    String instrument,
+    @Nullable String calibratedOn,
     String note) {
   static StripView of(KeptStrip kept) {
     FilmStrip strip = kept.strip();
@@ -72,6 +78,9 @@ public record StripView(
         strip.baseFog().map(OpticalDensity::value).orElse(null),
         strip.densityStep(),
         strip.readings().stream().map(one -> List.of(one.place(), one.density().value())).toList(),
+        strip.with().tablet(),
+        strip.with().instrument(),
+        strip.with().calibratedOn().map(Object::toString).orElse(null),
         strip.note());
   }
 }

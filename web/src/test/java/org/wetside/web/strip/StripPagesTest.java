@@ -109,6 +109,102 @@ class StripPagesTest {
         .contains("step,density", "0.05, 0.2, 0.35", "densitometer in the cellar");
   }
 
+  private void keptTablet(double add) {
+    StringBuilder steps = new StringBuilder();
+    for (int step = 1; step <= 21; step++) {
+      steps.append(String.format(Locale.ROOT, "%d,%.2f\n", step, add + 0.05 + 0.15 * (step - 1)));
+    }
+    Map<String, String> tablet = new LinkedHashMap<>();
+    tablet.put("name", "no. 2");
+    tablet.put("origin", "invented");
+    tablet.put("steps", steps.toString());
+    assertThat(server.postForm("/curves/tablets", InventedStrips.form(tablet)).statusCode())
+        .isEqualTo(303);
+  }
+
+  private static Map<String, String> bySteps() {
+    Map<String, String> fields = typed();
+    StringBuilder steps = new StringBuilder();
+    for (int step = 1; step <= 21; step++) {
+      double logH = -0.35 - (0.05 + 0.15 * (step - 1));
+      steps.append(
+          String.format(Locale.ROOT, "%d,%.2f%n", step, InventedStrips.density(0.62, logH)));
+    }
+    fields.put("columns", "step");
+    fields.put("clear", "-0.35");
+    fields.put("readings", steps.toString());
+    return fields;
+  }
+
+  @Test
+  void aKeptTabletFillsTheStepsWithItsOwnDensities() {
+    assertThat(server.get("/curves/new").body())
+        .contains("Write a tablet down once")
+        .doesNotContain("name=\"keptTablet\"");
+    keptTablet(0);
+    assertThat(server.get("/curves/new").body()).contains("no. 2, 21 steps");
+    Map<String, String> fields = bySteps();
+    fields.put("keptTablet", "no. 2");
+
+    assertThat(kept(fields)).contains("ISO 200/24°", "<dt>tablet</dt><dd>no. 2</dd>");
+    assertThat(server.get("/api/curves/1").body())
+        .contains("\"tabletName\":\"no. 2\"", "\"tablet\":[0.05,0.2,0.35");
+
+    // corrected later, the tablet changes no strip of earlier, and says so when that is read again
+    keptTablet(0.01);
+    assertThat(server.get("/curves/1").body()).contains("ISO 200/24°");
+    fields.put("tablet", "0.05, 0.20, 0.35");
+    HttpResponse<String> refused = server.postForm("/curves/1/change", InventedStrips.form(fields));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("not the densities that no. 2 has now", "0.05, 0.20, 0.35", "21,0.20");
+    fields.put("keptTablet", "no. 3");
+    assertThat(post(fields).body()).contains("keptTablet-message", "there is none of that name");
+  }
+
+  /** An invented scanner of 60000 times the transmission, calibrated to density 1.0. */
+  @Test
+  void anInstrumentIsChosenWithItsLimits() {
+    keptTablet(0);
+    server.postForm("/curves/instruments", "name=flatbed&kind=scanner&note=");
+    assertThat(server.get("/curves/new").body()).doesNotContain("flatbed");
+    Map<String, String> fields = typed();
+    fields.put("instrument", "flatbed");
+    assertThat(post(fields).body()).contains("calibrate it by a tablet first");
+    StringBuilder seen = new StringBuilder();
+    for (int step = 1; step <= 7; step++) {
+      seen.append(step)
+          .append(',')
+          .append(Math.round(60000 * Math.pow(10, -(0.05 + 0.15 * (step - 1)))))
+          .append('\n');
+    }
+    Map<String, String> calibration = new LinkedHashMap<>();
+    calibration.put("tablet", "no. 2");
+    calibration.put("on", "2026-01-10");
+    calibration.put("method", "formula");
+    calibration.put("seen", seen.toString());
+    assertThat(
+            server
+                .postForm("/curves/instruments/flatbed/calibrate", InventedStrips.form(calibration))
+                .statusCode())
+        .isEqualTo(303);
+    assertThat(server.get("/curves/new").body()).contains("flatbed, to density 0.950");
+
+    HttpResponse<String> beyond = post(fields);
+    assertThat(beyond.statusCode()).isEqualTo(422);
+    assertThat(beyond.body())
+        .contains("1.04, 1.13, 1.22", "reads nothing denser than 0.95", "value=\"TRI-X 400\"");
+
+    fields.put("readings", fields.get("readings").replaceAll("(?m)^-[01]\\..*\n", ""));
+    assertThat(kept(fields))
+        .contains(
+            "read by</dt><dd>flatbed, calibrated 2026-01-10", "±0.03", "±0.1 in log exposure");
+    assertThat(server.get("/api/curves/1").body())
+        .contains("\"instrument\":\"flatbed\"", "\"calibratedOn\":\"2026-01-10\"");
+    assertThat(server.get("/curves/1/change").body())
+        .contains("name=\"calibratedOn\" value=\"2026-01-10\"");
+  }
+
   @Test
   void whatIsReadAgainTakesThePlaceOfTheOldOne() {
     String first = kept(typed());
