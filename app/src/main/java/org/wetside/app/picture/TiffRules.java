@@ -16,6 +16,9 @@ final class TiffRules {
   private static final int SENSOR_LINEAR = 34892;
   private static final int OLD_JPEG = 6;
   private static final int JPEG = 7;
+  private static final int LZW = 5;
+  private static final int DEFLATE = 8;
+  private static final int OLD_DEFLATE = 32946;
 
   private final String name;
 
@@ -31,6 +34,12 @@ final class TiffRules {
     }
     int photometric = tags.number(TiffTags.PHOTOMETRIC, GREY);
     int bits = tags.number(TiffTags.BITS, 1);
+    boolean packed = compression == LZW || compression == DEFLATE || compression == OLD_DEFLATE;
+    if (packed && bits == SIXTEEN && tags.number(TiffTags.PREDICTOR, 1) != 1) {
+      throw refused(
+          "compressed as differences of neighbours (a predictor)",
+          "16-bit values stored so are not read here; save it without compression or predictor");
+    }
     if (photometric != GREY && photometric != RGB) {
       throw refused("not grey or RGB", kind(photometric));
     }

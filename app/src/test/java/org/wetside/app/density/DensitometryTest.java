@@ -92,16 +92,27 @@ class DensitometryTest {
     return wetside.densitometry().keepInstruments().find("Flatbed").orElseThrow();
   }
 
-  /** A picture of twelve steps side by side, each 20 pixels wide, with the published means. */
+  /**
+   * A picture of twelve steps side by side, each 20 pixels wide, with the published means: they lie
+   * between whole values, so that a share of the pixels of each patch is one brighter, as noise
+   * makes them in a scanner.
+   */
   private TiffFile strip() {
     return new TiffFile(240, 30)
-        .pixels((x, y) -> (int) Math.round(SE_S21[x / 20][0]) + (x + y) % 3 - 1);
+        .pixels(
+            (x, y) -> {
+              double mean = SE_S21[x / 20][0];
+              int below = (int) Math.floor(mean);
+              int place = (x % 20 - 4 + 12 * y) * 7 % 360;
+              return below + (place < (mean - below) * 360 ? 1 : 0);
+            });
   }
 
   private static List<PatchRectangle> steps() {
     return new PatchRectangle("strip", 0, 0, 240, 30).divided(12, 1);
   }
 
+  /** The fit leaves 0.0034 at the worst step, and no more when every mean is rounded to a whole. */
   @Test
   void aTabletInAPictureCalibratesAndIsReadBack() {
     Path file = strip().to(home.resolve("strip.tif"));
@@ -117,7 +128,10 @@ class DensitometryTest {
 
     Calibration kept = flatbed().newest().orElseThrow();
     assertThat(kept.on()).isEqualTo(LocalDate.of(2026, 1, 10));
-    assertThat(kept.scale().largestResidual()).isLessThanOrEqualTo(0.0045);
+    assertThat(kept.scale().largestResidual()).isLessThanOrEqualTo(0.004);
+    for (int i = 0; i < SE_S21.length; i++) {
+      assertThat(measures.get(i).measured().mean()).isCloseTo(SE_S21[i][0], within(1 / 360.0));
+    }
     PatchDensities read =
         wetside
             .densitometry()
@@ -128,7 +142,7 @@ class DensitometryTest {
     for (int i = 1; i < SE_S21.length - 1; i++) {
       assertThat(read.patches().get(i).density()).isInstanceOf(PatchDensity.Read.class);
       double density = ((PatchDensity.Read) read.patches().get(i).density()).density();
-      assertThat(density).isCloseTo(SE_S21[i][1], within(0.0045));
+      assertThat(density).isCloseTo(SE_S21[i][1], within(0.004));
     }
   }
 

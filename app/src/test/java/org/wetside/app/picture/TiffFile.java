@@ -21,6 +21,7 @@ public final class TiffFile {
   private final int height;
   private int bits = 16;
   private int channels = 1;
+  private boolean lzw;
   private IntBinaryOperator pixels = (x, y) -> 0;
 
   private record Field(int type, int count, byte[] bytes) {}
@@ -48,6 +49,12 @@ public final class TiffFile {
   public TiffFile bits(int count) {
     bits = count;
     return this;
+  }
+
+  /** Compressed by LZW; a predictor says that each sample is the difference to the one before. */
+  public TiffFile lzw(int predictor) {
+    lzw = true;
+    return shorts(259, 5).shorts(317, predictor);
   }
 
   /** A tag of short numbers. */
@@ -115,7 +122,7 @@ public final class TiffFile {
   }
 
   private byte[] written() throws IOException {
-    byte[] samples = samples();
+    byte[] samples = lzw ? packed(samples()) : samples();
     longs(256, width);
     longs(257, height);
     int[] depths = new int[channels];
@@ -161,13 +168,48 @@ public final class TiffFile {
     fields.put(tag, new Field(LONG, 1, ordered(4).putInt(value).array()));
   }
 
+  /** LZW in its plainest form: every byte by itself, the table cleared before it grows. */
+  private static byte[] packed(byte[] bytes) {
+    java.math.BigInteger bits = java.math.BigInteger.ONE;
+    int count = 0;
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    for (int i = 0; i <= bytes.length; i++) {
+      int[] codes =
+          i == bytes.length
+              ? new int[] {257}
+              : i % 200 == 0 ? new int[] {256, bytes[i] & 0xff} : new int[] {bytes[i] & 0xff};
+      for (int code : codes) {
+        bits = bits.shiftLeft(9).or(java.math.BigInteger.valueOf(code));
+        count += 9;
+        while (count >= 8) {
+          count -= 8;
+          out.write(bits.shiftRight(count).intValue() & 0xff);
+        }
+        bits =
+            bits.and(java.math.BigInteger.ONE.shiftLeft(count).subtract(java.math.BigInteger.ONE));
+      }
+    }
+    out.write(bits.shiftLeft(8 - count).intValue() & 0xff);
+    return out.toByteArray();
+  }
+
+  private int difference(int x, int y) {
+    int before = x == 0 ? 0 : pixels.applyAsInt(x - 1, y);
+    return pixels.applyAsInt(x, y) - before;
+  }
+
+  private boolean isPredicted() {
+    Field predictor = fields.get(317);
+    return predictor != null && predictor.bytes()[0] == 2;
+  }
+
   private byte[] samples() {
     ByteBuffer bytes = ordered(width * height * channels * bits / 8);
     double[] shares = {0.9, 1, 0.8};
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
         for (int i = 0; i < channels; i++) {
-          int value = pixels.applyAsInt(x, y);
+          int value = isPredicted() ? difference(x, y) : pixels.applyAsInt(x, y);
           int here = channels == 1 ? value : (int) Math.round(value * shares[i]);
           if (bits == 8) {
             bytes.put((byte) (here >> 8));

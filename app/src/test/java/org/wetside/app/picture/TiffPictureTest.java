@@ -196,6 +196,22 @@ class TiffPictureTest {
     }
   }
 
+  /** The test's own LZW is read as any other; with differences of 16 bits it is refused at once. */
+  @Test
+  void lzwIsReadAndWithAPredictorOfSixteenBitsRefused() {
+    try (TiffPicture picture = TiffPicture.open(grey().lzw(1).to(file()))) {
+      assertThat(
+              picture
+                  .measure(List.of(new PatchRectangle("a", 20, 10, 10, 4)))
+                  .get(0)
+                  .measured()
+                  .mean())
+          .isEqualTo(2011.5);
+    }
+    assertRefused(
+        grey().lzw(2), "differences of neighbours", "save it without compression or predictor");
+  }
+
   @Test
   void theViewForTheEyeIsASmallJpegOfTheRegion() throws IOException {
     Path file = new TiffFile(600, 300).pixels((x, y) -> x * 100).to(file());
