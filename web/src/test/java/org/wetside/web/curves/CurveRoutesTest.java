@@ -11,6 +11,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.wetside.web.OpenServer;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -56,6 +58,36 @@ class CurveRoutesTest {
 
     assertThat(answer.statusCode()).isEqualTo(400);
     assertThat(answer.body()).contains("\"exitCode\":2", "they fall");
+  }
+
+  /** As page and command refuse them: each its own message. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          densities fall  | -3.0,1.2;-2.5,0.8;-2.0,0.5;-1.5,0.2 | they fall
+          two steps       | -3.0,0.2;-2.0,0.6                   | at least 3 different exposures
+          base is missing | -3.0,0.4;-2.5,0.6;-2.0,0.9;-1.5,1.2 | unexposed part
+          letters         | -3.0,0.2;-2.5,0.3O;-2.0,0.5         | 0.3O
+          decimal comma   | -3.0,0.2;-2,5,0,30;-2.0,0.5         | decimal mark is a comma
+          """)
+  void badReadingsAreRefusedEachInItsWords(String what, String rows, String message) {
+    String csv = "logH,density\n" + rows.replace(';', '\n') + "\n";
+    HttpResponse<String> read = post("/api/curve", csv);
+    assertThat(read.statusCode()).as(what).isEqualTo(400);
+    assertThat(read.body()).contains("\"exitCode\":2", message);
+
+    HttpResponse<String> kept =
+        server.postJson(
+            "/api/curves",
+            "{\"film\":\"TRI-X 400\",\"developer\":\"D-76\",\"minutes\":\"9:40\",\"light\":\"relative\","
+                + "\"readings\":\""
+                + csv.replace("\n", "\\n")
+                + "\"}");
+    assertThat(kept.statusCode()).as(what).isEqualTo(400);
+    assertThat(kept.body()).contains(message);
+    assertThat(server.get("/api/curves").body()).isEqualTo("{\"curves\":[]}");
   }
 
   /** Row CI09 (P-255, DV-S08). */
