@@ -37,7 +37,7 @@ final class Schema {
           "V16__learning.sql",
           "V17__instruments.sql",
           "V18__strip.sql",
-          "V23__curves.sql");
+          "V20__curves.sql");
 
   private Schema() {}
 
