@@ -43,6 +43,7 @@ final class Commands {
           "wash",
           "drift",
           "curve",
+          "curves",
           "contrast",
           "cues",
           "sheet",
@@ -96,6 +97,7 @@ final class Commands {
       case "wash" -> new WashCommand();
       case "drift" -> new DriftCommand();
       case "curve" -> new CurveCommand();
+      case "curves" -> new CurvesCommand();
       case "contrast" -> new ContrastCommand();
       case "serve" -> new ServeCommand();
       case "version" -> new VersionCommand();

@@ -36,6 +36,7 @@ public final class Training {
           "wash|--method|fills|--volume|500mL|--fills|6|--dwell|20s|--start|60g/L",
           "drift|--readings|" + READINGS + "|--room|15C",
           "curve|" + STEPS + "|--base-fog|0.20",
+          "curves",
           "contrast|" + SERIES + "|--aim|0.58",
           "cues|small-tank|--development|9:00",
           "processes|--show|small-tank",

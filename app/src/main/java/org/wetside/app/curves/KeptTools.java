@@ -22,24 +22,31 @@ record KeptTools(Optional<Densitometry> densitometry) {
   private static final double ROUNDING = 0.0005;
 
   /**
-   * The densities of a tablet, for steps counted from 1.
+   * The tablet of that name.
    *
-   * @throws BadValueException when there is none of that name, or its steps are called otherwise
+   * @throws BadValueException when there is none
    */
-  List<OpticalDensity> steps(String name) {
-    StepTablet tablet =
-        densitometry
-            .flatMap(all -> all.keepTablets().find(name))
-            .orElseThrow(
-                () ->
-                    new BadValueException(
-                        "tablet", name, "there is none of that name; write it down first"));
+  StepTablet tablet(String name) {
+    return densitometry
+        .flatMap(all -> all.keepTablets().find(name))
+        .orElseThrow(
+            () ->
+                new BadValueException(
+                    "tablet", name, "there is none of that name; write it down first"));
+  }
+
+  /**
+   * Its densities, for steps counted from 1.
+   *
+   * @throws BadValueException when its steps are called otherwise
+   */
+  static List<OpticalDensity> steps(StepTablet tablet) {
     List<OpticalDensity> densities = new ArrayList<>();
     for (int i = 0; i < tablet.steps().size(); i++) {
       if (!tablet.steps().get(i).label().equals(String.valueOf(i + 1))) {
         throw new BadValueException(
             "tablet",
-            name,
+            tablet.name(),
             "its steps are not called 1, 2, 3 …: choose none, and type its densities in their"
                 + " order");
       }
@@ -55,6 +62,33 @@ record KeptTools(Optional<Densitometry> densitometry) {
    * @param calibration the one of a day, or the newest; empty for a densitometer never checked
    */
   record Reader(KnownInstrument known, Optional<Calibration> calibration) {
+    /**
+     * The same by the calibration of a day.
+     *
+     * @throws BadValueException naming the days there are, when that is none of them
+     */
+    Reader on(LocalDate day) {
+      Optional<Calibration> then =
+          known.calibrations().stream().filter(one -> one.on().equals(day)).findFirst();
+      if (then.isEmpty()) {
+        throw new BadValueException(
+            "day of the calibration",
+            day.toString(),
+            known.instrument().name()
+                + (known.calibrations().isEmpty()
+                    ? " was never calibrated"
+                    : " was calibrated on "
+                        + String.join(
+                            ", ",
+                            known.calibrations().stream()
+                                .map(one -> one.on().toString())
+                                .distinct()
+                                .toList())
+                        + "; leave the day empty for the newest"));
+      }
+      return new Reader(known, then);
+    }
+
     /**
      * Refuses what a scanner or camera cannot have read. What a densitometer shows stands.
      *
@@ -87,12 +121,11 @@ record KeptTools(Optional<Densitometry> densitometry) {
   }
 
   /**
-   * The instrument of that name.
+   * The instrument of that name, by its newest calibration.
    *
-   * @param day of the calibration; empty for the newest
    * @throws BadValueException when there is none, or it sees pixels and was never calibrated
    */
-  Reader reader(String name, Optional<LocalDate> day) {
+  Reader reader(String name) {
     KnownInstrument known =
         densitometry
             .flatMap(all -> all.keepInstruments().find(name))
@@ -100,13 +133,9 @@ record KeptTools(Optional<Densitometry> densitometry) {
                 () ->
                     new BadValueException(
                         "instrument", name, "there is none of that name; write it down first"));
-    Optional<Calibration> calibration =
-        day.flatMap(
-                on -> known.calibrations().stream().filter(one -> one.on().equals(on)).findFirst())
-            .or(known::newest);
-    if (known.instrument().kind().seesPixels() && calibration.isEmpty()) {
+    if (known.instrument().kind().seesPixels() && known.newest().isEmpty()) {
       throw new BadValueException("instrument", name, "calibrate it by a tablet first");
     }
-    return new Reader(known, calibration);
+    return new Reader(known, known.newest());
   }
 }

@@ -83,10 +83,7 @@ public final class StripReader {
             draft.readings(),
             text -> PlaceTable.parse(text, draft.columns().strip()));
     Optional<StepScale> scale = table.flatMap(found -> scale(found.column(), draft));
-    Optional<LocalDate> calibrated =
-        fields.read("instrument", draft.calibratedOn(), StripReader::day);
-    Optional<KeptTools.Reader> reader =
-        fields.read("instrument", draft.instrument(), name -> tools.reader(name, calibrated));
+    Optional<KeptTools.Reader> reader = reader(draft);
     if (table.isPresent() && reader.isPresent()) {
       fields.check("readings", () -> reader.get().check(table.get().readings()));
     }
@@ -136,13 +133,48 @@ public final class StripReader {
                         clear.orElseGet(() -> LogExposure.ofLog10LuxSeconds(0)), all));
       }
       case StepScale.CameraStops.COLUMN -> {
+        refuseTablet(column, draft);
         return fields
             .needed("index", "metered index", draft.index(), ExposureIndex::parse)
             .map(StepScale.CameraStops::new);
       }
       default -> {
+        refuseTablet(column, draft);
         return Optional.of(new StepScale.LogExposures());
       }
+    }
+  }
+
+  /** The instrument by its newest calibration, or that of the day that was said. */
+  private Optional<KeptTools.Reader> reader(StripDraft draft) {
+    Optional<KeptTools.Reader> newest =
+        fields.read("instrument", draft.instrument(), tools::reader);
+    if (draft.calibratedOn().isBlank()) {
+      return newest;
+    }
+    if (draft.instrument().isBlank()) {
+      fields.refuse(
+          "calibratedOn",
+          new BadValueException(
+              "day of the calibration",
+              draft.calibratedOn().strip(),
+              "say which instrument was calibrated then, or leave the day empty"));
+    }
+    return newest.flatMap(
+        one -> fields.read("calibratedOn", draft.calibratedOn(), text -> one.on(day(text))));
+  }
+
+  /** A tablet that was chosen where the places are not its steps: one of the two is a slip. */
+  private void refuseTablet(String column, StripDraft draft) {
+    if (!draft.keptTablet().isBlank()) {
+      fields.refuse(
+          "keptTablet",
+          new BadValueException(
+              "tablet",
+              draft.keptTablet().strip(),
+              "the readings are read as "
+                  + column
+                  + ",density: say that they are step,density, or choose no tablet"));
     }
   }
 
@@ -153,7 +185,7 @@ public final class StripReader {
           "tablet", "densities of the tablet", draft.tablet(), StripReader::tablet);
     }
     Optional<List<OpticalDensity>> kept =
-        fields.read("keptTablet", draft.keptTablet(), tools::steps);
+        fields.read("keptTablet", draft.keptTablet(), name -> KeptTools.steps(tools.tablet(name)));
     Optional<List<OpticalDensity>> typed =
         fields.read("tablet", draft.tablet(), StripReader::tablet);
     if (kept.isPresent() && typed.isPresent() && !kept.equals(typed)) {
@@ -169,10 +201,11 @@ public final class StripReader {
     return kept;
   }
 
-  private static MadeWith madeWith(
-      StepScale scale, StripDraft draft, Optional<KeptTools.Reader> reader) {
+  private MadeWith madeWith(StepScale scale, StripDraft draft, Optional<KeptTools.Reader> reader) {
     return new MadeWith(
-        scale instanceof StepScale.TabletSteps ? draft.keptTablet() : "",
+        scale instanceof StepScale.TabletSteps && !draft.keptTablet().isBlank()
+            ? tools.tablet(draft.keptTablet().strip()).name()
+            : "",
         reader.map(one -> one.known().instrument().name()).orElse(""),
         reader.flatMap(KeptTools.Reader::calibration).map(Calibration::on));
   }

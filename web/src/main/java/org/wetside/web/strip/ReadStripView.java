@@ -11,7 +11,8 @@ import org.wetside.web.curves.CurveView;
  * @param curve what follows
  */
 public record ReadStripView(StripView strip, CurveView curve) {
-  static ReadStripView of(KeptStrip kept) {
+  /** A strip of the file, read. */
+  public static ReadStripView of(KeptStrip kept) {
     ReadCurve.Answer answer = new ReadCurve().answer(kept.strip().curveReadings());
     return new ReadStripView(
         StripView.of(kept), CurveView.of(answer, kept.strip().light().givesSpeed()));

@@ -57,7 +57,7 @@ public record StripBody(
    * @param densitometry tablets and instruments that may be named
    * @throws BadValueException naming everything that is wrong
    */
-  FilmStrip strip(Densitometry densitometry) {
+  public FilmStrip strip(Densitometry densitometry) {
     StripReader reader = new StripReader(Units.METRIC, densitometry);
     return reader
         .read(

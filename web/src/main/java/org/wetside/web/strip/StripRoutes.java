@@ -136,7 +136,7 @@ public final class StripRoutes implements Routes {
     return new StripFormPage(
         pages.sheet(ctx, Place.CURVES, changes.isEmpty() ? "A new curve" : "Read again"),
         form,
-        StripTools.of(wetside.densitometry()),
+        StripTools.of(wetside.densitometry(), form),
         path,
         changes);
   }

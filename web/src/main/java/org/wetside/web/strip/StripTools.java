@@ -6,6 +6,7 @@ import org.wetside.app.density.Densitometry;
 import org.wetside.app.density.KnownInstrument;
 import org.wetside.core.instrument.StepTablet;
 import org.wetside.web.density.Claim;
+import org.wetside.web.page.FilledForm;
 
 /**
  * What a strip may have been exposed and read with, as choices.
@@ -14,7 +15,7 @@ import org.wetside.web.density.Claim;
  * @param instruments likewise, those that can be believed: densitometers, and what is calibrated
  */
 public record StripTools(Map<String, String> tablets, Map<String, String> instruments) {
-  static StripTools of(Densitometry densitometry) {
+  static StripTools of(Densitometry densitometry, FilledForm form) {
     Map<String, String> tablets = new LinkedHashMap<>();
     tablets.put("", "none: its densities are typed");
     for (StepTablet tablet : densitometry.keepTablets().all()) {
@@ -34,7 +35,14 @@ public record StripTools(Map<String, String> tablets, Map<String, String> instru
                     : ", " + known.instrument().kind().word()));
       }
     }
+    keepChosen(tablets, form.value("keptTablet"));
+    keepChosen(instruments, form.value("instrument"));
     return new StripTools(tablets, instruments);
+  }
+
+  /** What a strip was made with and cannot be chosen any more is not dropped without a word. */
+  private static void keepChosen(Map<String, String> words, String name) {
+    words.putIfAbsent(name, name + ", cannot be chosen");
   }
 
   /** Whether any tablet is written down. */

@@ -9,7 +9,8 @@ import org.wetside.app.Wetside;
  * @param curves those of one film and developer together, by rising time
  */
 public record StripsView(List<StripView> curves) {
-  static StripsView of(Wetside wetside) {
+  /** Those of a home. */
+  public static StripsView of(Wetside wetside) {
     return new StripsView(
         wetside.sensitometry().keepStrips().all().stream().map(StripView::of).toList());
   }

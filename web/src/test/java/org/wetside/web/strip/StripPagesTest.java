@@ -195,14 +195,39 @@ class StripPagesTest {
     assertThat(beyond.body())
         .contains("1.04, 1.13, 1.22", "reads nothing denser than 0.95", "value=\"TRI-X 400\"");
 
-    fields.put("readings", fields.get("readings").replaceAll("(?m)^-[01]\\..*\n", ""));
+    fields.put("readings", InventedStrips.readings(0.62).replaceAll("(?m)^-[01]\\..*\n", ""));
+    fields.put("calibratedOn", "2025-12-24");
+    assertThat(post(fields).body())
+        .contains("calibratedOn-message", "flatbed was calibrated on 2026-01-10")
+        .contains("value=\"2025-12-24\"");
+    fields.put("calibratedOn", "");
     assertThat(kept(fields))
         .contains(
             "read by</dt><dd>flatbed, calibrated 2026-01-10", "±0.03", "±0.1 in log exposure");
     assertThat(server.get("/api/curves/1").body())
         .contains("\"instrument\":\"flatbed\"", "\"calibratedOn\":\"2026-01-10\"");
     assertThat(server.get("/curves/1/change").body())
-        .contains("name=\"calibratedOn\" value=\"2026-01-10\"");
+        .contains("name=\"calibratedOn\" type=\"date\" value=\"2026-01-10\"");
+
+    server.postForm("/curves/instruments/flatbed/remove", "");
+    String again = server.get("/curves/1/change").body();
+    assertThat(again).contains("flatbed, cannot be chosen");
+    fields.put("instrument", "");
+    fields.put("calibratedOn", "2026-01-10");
+    assertThat(post(fields).body()).contains("say which instrument was calibrated then");
+  }
+
+  /** Steps 1, 2, 3 taken for log exposures would be a curve of nonsense. */
+  @Test
+  void aTabletIsRefusedWhereTheReadingsAreNotItsSteps() {
+    keptTablet(0);
+    Map<String, String> fields = bySteps();
+    fields.put("keptTablet", "no. 2");
+    fields.put("columns", "logH");
+    HttpResponse<String> refused = post(fields);
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("keptTablet-message", "say that they are step,density", "21,0.20");
   }
 
   @Test
