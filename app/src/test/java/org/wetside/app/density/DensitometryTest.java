@@ -128,7 +128,9 @@ class DensitometryTest {
 
     Calibration kept = flatbed().newest().orElseThrow();
     assertThat(kept.on()).isEqualTo(LocalDate.of(2026, 1, 10));
-    assertThat(kept.scale().largestResidual()).isLessThanOrEqualTo(0.004);
+    assertThat(kept.scale().fits())
+        .hasSize(SE_S21.length)
+        .allSatisfy(step -> assertThat(step.residual().orElseThrow()).isCloseTo(0, within(0.004)));
     for (int i = 0; i < SE_S21.length; i++) {
       assertThat(measures.get(i).measured().mean()).isCloseTo(SE_S21[i][0], within(1 / 360.0));
     }

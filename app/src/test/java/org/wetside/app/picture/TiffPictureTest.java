@@ -210,6 +210,10 @@ class TiffPictureTest {
     }
     assertRefused(
         grey().lzw(2), "differences of neighbours", "save it without compression or predictor");
+    for (int deflate : new int[] {8, 32946}) {
+      assertRefused(
+          grey().shorts(259, deflate).shorts(317, 2), "differences of neighbours", "predictor");
+    }
   }
 
   @Test
