@@ -60,7 +60,7 @@ final class CurvesCommand extends HomeCommand<KeptCurves> {
     check();
     KeepStrips strips = wetside.sensitometry().keepStrips();
     if (add != null) {
-      return shown(strips.keep(said.read(add).strip(wetside.densitometry())));
+      return shown(wetside, strips.keep(said.read(add).strip(wetside.densitometry())));
     }
     if (number == null) {
       return KeptCurves.all(StripsView.of(wetside));
@@ -73,17 +73,18 @@ final class CurvesCommand extends HomeCommand<KeptCurves> {
                     new BadValueException(
                         "curve", String.valueOf(number), "there is none of that number"));
     if (again != null) {
-      return shown(strips.keepInPlaceOf(kept.id(), said.read(again).strip(wetside.densitometry())));
+      return shown(
+          wetside, strips.keepInPlaceOf(kept.id(), said.read(again).strip(wetside.densitometry())));
     }
     if (withdraw) {
       var unused = strips.withdraw(kept.id());
       return KeptCurves.all(StripsView.of(wetside));
     }
-    return shown(kept);
+    return shown(wetside, kept);
   }
 
-  private static KeptCurves shown(KeptStrip kept) {
-    return KeptCurves.one(ReadStripView.of(kept));
+  private static KeptCurves shown(Wetside wetside, KeptStrip kept) {
+    return KeptCurves.one(ReadStripView.of(kept, wetside.densitometry()));
   }
 
   @Override
@@ -152,9 +153,12 @@ final class CurvesCommand extends HomeCommand<KeptCurves> {
         out.println(
             "  read by "
                 + one.instrument()
-                + (one.calibratedOn() == null ? "" : ", calibrated " + one.calibratedOn()));
+                + (one.calibratedOn() == null ? "" : ", calibration of " + one.calibratedOn()));
       }
       CurveLines.print(shows, out);
+      if (!view.claim().isEmpty()) {
+        out.println(view.claim());
+      }
     }
   }
 

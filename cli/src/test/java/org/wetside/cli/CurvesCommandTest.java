@@ -31,11 +31,14 @@ class CurvesCommandTest {
     StringBuilder tablet = new StringBuilder("step,density\n");
     StringBuilder seen = new StringBuilder();
     StringBuilder readings = new StringBuilder("step,density\n");
+    StringBuilder thin = new StringBuilder("step,density\n");
     for (int step = 1; step <= STEPS; step++) {
       double density = 0.05 + 0.15 * (step - 1);
       double above = Math.max(0, CLEAR - density + 2.80);
       tablet.append(String.format(Locale.ROOT, "%d,%.2f%n", step, density));
-      readings.append(String.format(Locale.ROOT, "%d,%.2f%n", step, 0.20 + 0.62 * above));
+      String line = String.format(Locale.ROOT, "%d,%.2f%n", step, 0.20 + 0.62 * above);
+      readings.append(line);
+      thin.append(step >= 9 ? line : "");
       if (step <= 7) {
         seen.append(String.format(Locale.ROOT, "%d,%.1f%n", step, 60000 * Math.pow(10, -density)));
       }
@@ -43,6 +46,7 @@ class CurvesCommandTest {
     Files.writeString(folder.resolve("tablet.csv"), tablet);
     Files.writeString(folder.resolve("seen.csv"), seen);
     Files.writeString(folder.resolve("readings.csv"), readings);
+    Files.writeString(folder.resolve("thin.csv"), thin);
   }
 
   private String file(String name) {
@@ -54,9 +58,13 @@ class CurvesCommandTest {
   }
 
   private String[] adding(String wish, String... more) {
+    return adding("readings.csv", wish, more);
+  }
+
+  private String[] adding(String readings, String wish, String[] more) {
     List<String> words =
         new ArrayList<>(
-            List.of("curves", wish, file("readings.csv"), "--film", "TRI-X 400", "--minutes"));
+            List.of("curves", wish, file(readings), "--film", "TRI-X 400", "--minutes"));
     words.addAll(List.of("9:40", "--developer", "D-76", "--dilution", "1+1", "--base-fog", "0.20"));
     words.addAll(List.of("--light", "calibrated", "--clear", "-0.35"));
     words.addAll(List.of(more));
@@ -90,7 +98,17 @@ class CurvesCommandTest {
         home.done(
             Stream.concat(Stream.of(adding("--again", "--tablet", "T21")), Stream.of("1"))
                 .toArray(String[]::new)),
-        home.done("curves", "2", "--withdraw"));
+        home.done("curves", "2", "--withdraw"),
+        home.done(
+            adding(
+                "thin.csv",
+                "--add",
+                new String[] {
+                  "--tablet", "T21", "--instrument", "flatbed", "--calibrated-on", "2026-01-10"
+                })),
+        home.refused(
+            adding(
+                "--add", "--tablet", "T21", "--instrument", "cellar", "--calibrated-on", "today")));
   }
 
   @Test
@@ -108,6 +126,9 @@ class CurvesCommandTest {
     assertThat(alone.get(5)).contains("tablet", "T22", "none of that name");
     assertThat(alone.get(6)).contains("2  TRI-X 400").doesNotContain("read by");
     assertThat(alone.get(7)).contains("No curve is kept.");
+    assertThat(alone.get(8))
+        .contains("read by flatbed, calibration of 2026-01-10", "±0.03", "±0.1 in log exposure");
+    assertThat(alone.get(9)).contains("year-month-day");
   }
 
   @Test

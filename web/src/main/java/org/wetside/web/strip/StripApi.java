@@ -35,7 +35,7 @@ public final class StripApi implements Routes {
                 StripBody.class,
                 ReadStripView.class,
                 (ctx, body) ->
-                    ReadStripView.of(
+                    read(
                         wetside
                             .sensitometry()
                             .keepStrips()
@@ -59,14 +59,14 @@ public final class StripApi implements Routes {
                             .keep(family(body.query()), body.wanted(), body.index()))));
     routes.addEndpoint(
         Operation.get(ONE, "One strip, and what its curve shows")
-            .answers(ReadStripView.class, ctx -> ReadStripView.of(known(ctx))));
+            .answers(ReadStripView.class, ctx -> read(known(ctx))));
     routes.addEndpoint(
         Operation.put(ONE, "Write a strip down anew; the old one stays on file out of use")
             .answers(
                 StripBody.class,
                 ReadStripView.class,
                 (ctx, body) ->
-                    ReadStripView.of(
+                    read(
                         wetside
                             .sensitometry()
                             .keepStrips()
@@ -74,6 +74,10 @@ public final class StripApi implements Routes {
     routes.addEndpoint(
         Operation.delete(ONE, "Take a strip out of use; answers with those left")
             .answers(StripsView.class, this::withdrawn));
+  }
+
+  private ReadStripView read(KeptStrip kept) {
+    return ReadStripView.of(kept, wetside.densitometry());
   }
 
   private FamilyAnswer family(FamilyQuery query) {

@@ -205,7 +205,8 @@ class StripPagesTest {
         .contains(
             "read by</dt><dd>flatbed, calibrated 2026-01-10", "±0.03", "±0.1 in log exposure");
     assertThat(server.get("/api/curves/1").body())
-        .contains("\"instrument\":\"flatbed\"", "\"calibratedOn\":\"2026-01-10\"");
+        .contains("\"instrument\":\"flatbed\"", "\"calibratedOn\":\"2026-01-10\"")
+        .contains("\"claim\":\"", "±0.1 in log exposure");
     assertThat(server.get("/curves/1/change").body())
         .contains("name=\"calibratedOn\" type=\"date\" value=\"2026-01-10\"");
 
