@@ -59,7 +59,8 @@ public final class SecondaryFit {
   }
 
   /**
-   * The same formula through other densities at the same exposures, begun from this fit.
+   * The same formula through other densities at the same exposures, begun from this fit. No answer
+   * rests on it: bands are read from the steps of a resample, not from its smooth curve.
    *
    * @param density one for each exposure, in the order of this fit
    * @return empty when the search did not come to rest
@@ -71,19 +72,22 @@ public final class SecondaryFit {
   }
 
   /**
-   * The same formula through other densities, begun from what they show and nothing else: what
-   * {@link #again} is compared with.
+   * The same formula through other densities by the library's fitter, begun from what they show and
+   * nothing else, in one search: what {@link #again} is compared with.
    *
    * @param density one for each exposure, in the order of this fit
    * @return empty when the search did not come to rest
    */
   public Optional<SecondaryFit> afresh(double[] density) {
-    LeastSquares other = new LeastSquares(new SoftplusModel(), logH, density);
-    LeastSquaresFit plain = other.from(start(logH, density), TIGHT, MOST_EVALUATIONS);
+    double[] start = start(logH, density);
     return found(
-        parameters.length == SoftplusModel.WITH_SHOULDER
-            ? other.from(withShoulder(plain.parameters(), logH), TIGHT, MOST_EVALUATIONS)
-            : plain);
+        new LeastSquares(new SoftplusModel(), logH, density)
+            .from(
+                parameters.length == SoftplusModel.WITH_SHOULDER
+                    ? withShoulder(start, logH)
+                    : start,
+                TIGHT,
+                MOST_EVALUATIONS));
   }
 
   private Optional<SecondaryFit> found(LeastSquaresFit fit) {
