@@ -23,7 +23,7 @@ final class Rules {
           List.of("source"),
           List.of("sensitometry"),
           List.of("chemistry", "safety", "development", "thermal", "instrument"),
-          List.of("strip"),
+          List.of("strip", "testroll"),
           List.of("bath", "learning"),
           List.of("shelf", "waste", "process"),
           List.of("trial", "wash", "run"),
