@@ -6,7 +6,7 @@ import org.wetside.core.quantity.BadValueException;
  * How a roll of 35 mm film is shared out: three equal pieces, each of one blank frame, a series of
  * exposures, and two frames left unexposed at its end to cut through.
  *
- * @param frames on the roll: 24 or 36
+ * @param frames on the roll: 36
  */
 public record RollPieces(int frames) {
   /** Pieces of one roll. */
@@ -15,19 +15,34 @@ public record RollPieces(int frames) {
   /** From frame to frame, in mm: eight perforations of 4.75 mm; common practice. */
   public static final double PITCH = 38.0;
 
+  private static final int FRAMES = 36;
+  private static final int SHORT_ROLL = 24;
   private static final int BLANK = 1;
   private static final int TO_CUT = 2;
 
   /**
    * Checks the roll.
    *
-   * @throws BadValueException naming a number of frames that no roll has
+   * @throws BadValueException naming a number of frames that gives no series long enough
    */
   public RollPieces {
-    if (frames != 24 && frames != 36) {
+    if (frames == SHORT_ROLL) {
+      // 24 / 3 - 3 = 5 exposures, four stops apart: 4 x 0.30 = 1.20
       throw new BadValueException(
-          "frames", String.valueOf(frames), "a test roll is 35 mm film of 24 or 36 frames");
+          "frames",
+          "24",
+          "five exposures a piece span log H 1.20, less than the 1.30 from the speed point to the"
+              + " second point of the contrast triangle; a test roll has 36 frames");
     }
+    if (frames != FRAMES) {
+      throw new BadValueException(
+          "frames", String.valueOf(frames), "a test roll is 35 mm film of 36 frames");
+    }
+  }
+
+  /** The roll that a test is made on. */
+  public static RollPieces ofWholeRoll() {
+    return new RollPieces(FRAMES);
   }
 
   /** Frames of one piece, those to cut through with them. */
@@ -48,11 +63,17 @@ public record RollPieces(int frames) {
 
   /**
    * Where a piece ends, in mm from the beginning of frame 1: between its two unexposed frames, so
-   * that a cut one frame off either way touches no exposure.
+   * that a cut one frame off either way touches no exposure. The third piece ends there too, before
+   * what holds the film to its spool.
    */
   public double cutAfter(int piece) {
     checkPiece(piece);
     return (piece * framesOfPiece() - 1) * PITCH;
+  }
+
+  /** From one cut to the next, in mm. */
+  public double fromCutToCut() {
+    return framesOfPiece() * PITCH;
   }
 
   private static void checkPiece(int piece) {

@@ -47,6 +47,23 @@ public record ThreeTimes(Duration shortest, Duration middle, Duration longest) {
     return new ThreeTimes(rounded(seconds / RATIO), middle, rounded(seconds * RATIO));
   }
 
+  /**
+   * The time of a piece.
+   *
+   * @param piece 1 to 3
+   * @throws BadValueException for another
+   */
+  public Duration of(int piece) {
+    return switch (piece) {
+      case 1 -> shortest;
+      case 2 -> middle;
+      case 3 -> longest;
+      default ->
+          throw new BadValueException(
+              "piece", String.valueOf(piece), "a roll is cut into pieces 1 to 3");
+    };
+  }
+
   private static Duration rounded(double seconds) {
     return Duration.ofSeconds(Math.round(seconds / ROUNDED_TO_SECONDS) * ROUNDED_TO_SECONDS);
   }
