@@ -37,6 +37,7 @@ final class Schema {
           "V16__learning.sql",
           "V17__instruments.sql",
           "V18__strip.sql",
+          "V19__test_roll.sql",
           "V20__curves.sql");
 
   private Schema() {}

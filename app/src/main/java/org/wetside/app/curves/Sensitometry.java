@@ -2,6 +2,7 @@ package org.wetside.app.curves;
 
 import java.time.Clock;
 import java.util.function.Supplier;
+import org.wetside.app.testroll.KeepTestRolls;
 import org.wetside.app.times.AddTime;
 import org.wetside.store.Database;
 
@@ -21,6 +22,11 @@ public final class Sensitometry {
   /** The measured strips. */
   public KeepStrips keepStrips() {
     return new KeepStrips(database, clock);
+  }
+
+  /** The test rolls by which a film is measured at home. */
+  public KeepTestRolls keepTestRolls() {
+    return new KeepTestRolls(database, clock);
   }
 
   /** Takes a time read from a family into the times. */
