@@ -45,6 +45,7 @@ final class Commands {
           "curve",
           "curves",
           "contrast",
+          "testroll",
           "cues",
           "sheet",
           "label",
@@ -99,6 +100,7 @@ final class Commands {
       case "curve" -> new CurveCommand();
       case "curves" -> new CurvesCommand();
       case "contrast" -> new ContrastCommand();
+      case "testroll" -> new TestrollCommand();
       case "serve" -> new ServeCommand();
       case "version" -> new VersionCommand();
       default -> throw new IllegalArgumentException("no such command: " + name);

@@ -38,6 +38,7 @@ public final class Training {
           "curve|" + STEPS + "|--base-fog|0.20",
           "curves",
           "contrast|" + SERIES + "|--aim|0.58",
+          "testroll|--metered|1/60@f8|--middle|8min",
           "cues|small-tank|--development|9:00",
           "processes|--show|small-tank",
           "bottles",

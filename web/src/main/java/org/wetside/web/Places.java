@@ -53,6 +53,8 @@ import org.wetside.web.shelf.ShelfRoutes;
 import org.wetside.web.strip.FamilyRoutes;
 import org.wetside.web.strip.StripApi;
 import org.wetside.web.strip.StripRoutes;
+import org.wetside.web.testroll.PiecePages;
+import org.wetside.web.testroll.TestRollPages;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
 import org.wetside.web.track.TrackRoutes;
@@ -128,6 +130,8 @@ final class Places {
         new JudgeRoutes(wetside, pages),
         new LearningRoutes(wetside, pages),
         new LearningApi(wetside),
+        new TestRollPages(wetside, pages),
+        new PiecePages(wetside, pages),
         new StripApi(wetside),
         new FamilyRoutes(wetside, pages),
         // the last one under /curves: it takes any word there for the number of a curve

@@ -7,6 +7,7 @@ import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,9 @@ import org.wetside.app.density.Calibrate;
 import org.wetside.app.density.Densitometry;
 import org.wetside.app.density.TabletLines;
 import org.wetside.app.formula.WeighOut;
+import org.wetside.app.testroll.KeepTestRolls;
+import org.wetside.app.testroll.TestRollDraft;
+import org.wetside.app.testroll.TestRollReader;
 import org.wetside.core.bath.BathKind;
 import org.wetside.core.instrument.Calibration;
 import org.wetside.core.instrument.Instrument;
@@ -36,6 +40,9 @@ import org.wetside.core.quantity.Units;
 import org.wetside.core.quantity.Volume;
 import org.wetside.core.shelf.BottleLabel;
 import org.wetside.core.shelf.BottleRole;
+import org.wetside.core.testroll.PieceDeveloped;
+import org.wetside.core.testroll.TestRoll;
+import org.wetside.core.testroll.TestStep;
 import org.wetside.web.WebOptions;
 import org.wetside.web.WebServer;
 
@@ -89,6 +96,12 @@ class EveryPageTest {
         "/curves/new",
         "/curves/1",
         "/curves/family?strip=1&strip=2&strip=3",
+        "/curves/testrolls",
+        "/curves/testrolls/new",
+        "/curves/testrolls/1",
+        "/curves/testrolls/1/change",
+        "/curves/testrolls/2",
+        "/curves/testrolls/2/pieces/1",
         "/negatives",
         "/curves/learning",
         "/equipment",
@@ -119,6 +132,7 @@ class EveryPageTest {
                 "F-24", Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
     instrument();
     measureStrips();
+    testRolls();
     server = WebServer.start(wetside, WebOptions.onPort(0));
     browsing = new Browsing();
   }
@@ -187,6 +201,40 @@ class EveryPageTest {
           .keepStrips()
           .keep(new StripReader(Units.METRIC).read(draft).orElseThrow());
     }
+  }
+
+  /** Two rolls: one that is only planned, one whose first piece is developed. */
+  private void testRolls() {
+    KeepTestRolls rolls = wetside.sensitometry().keepTestRolls();
+    TestRoll roll =
+        new TestRollReader(Units.METRIC)
+            .require(
+                new TestRollDraft(
+                    "TRI-X 400",
+                    "400",
+                    "D-76",
+                    "1+1",
+                    "20C",
+                    "small",
+                    "1/60@f8",
+                    "8min",
+                    "",
+                    "",
+                    "",
+                    "",
+                    ""));
+    rolls.begin(roll);
+    long second = rolls.begin(roll).id();
+    for (TestStep step : TestStep.values()) {
+      if (step.piece() == 0 && step != TestStep.RESULT) {
+        rolls.tick(second, step, "as on the sheet");
+      }
+    }
+    rolls.develop(
+        second,
+        1,
+        new PieceDeveloped(Duration.ofMinutes(6), Optional.empty(), LocalDate.of(2026, 1, 12)),
+        "");
   }
 
   @AfterAll

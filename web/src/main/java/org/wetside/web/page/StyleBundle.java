@@ -30,6 +30,7 @@ enum StyleBundle {
           "learning",
           "density",
           "curves",
+          "testroll",
           "tape",
           "bench",
           "bench-keys",

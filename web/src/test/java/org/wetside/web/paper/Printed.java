@@ -96,6 +96,25 @@ record Printed(
     return 0;
   }
 
+  /** How long the level lines of a page are that are longer than 100 mm; the first page is 0. */
+  static List<Double> linesMm(byte[] pdf, int page) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      BufferedImage drawn = new PDFRenderer(document).renderImageWithDPI(page, DPI, ImageType.RGB);
+      List<Double> lines = new ArrayList<>();
+      for (int y = 0; y < drawn.getHeight(); y++) {
+        int run = 0;
+        for (int x = 0; x < drawn.getWidth(); x++) {
+          boolean ink = (drawn.getRGB(x, y) & 255) < 128;
+          if (!ink && run > dots(100)) {
+            lines.add(run * 25.4 / DPI);
+          }
+          run = ink ? run + 1 : 0;
+        }
+      }
+      return lines;
+    }
+  }
+
   private int[] pixels() {
     int width = firstPage.getWidth();
     return firstPage.getRGB(0, 0, width, firstPage.getHeight(), null, 0, width);
