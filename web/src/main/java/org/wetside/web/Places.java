@@ -54,6 +54,7 @@ import org.wetside.web.strip.FamilyRoutes;
 import org.wetside.web.strip.StripApi;
 import org.wetside.web.strip.StripRoutes;
 import org.wetside.web.testroll.PiecePages;
+import org.wetside.web.testroll.TestRollApi;
 import org.wetside.web.testroll.TestRollPages;
 import org.wetside.web.times.TimesPageRoutes;
 import org.wetside.web.times.TimesRoutes;
@@ -132,6 +133,7 @@ final class Places {
         new LearningApi(wetside),
         new TestRollPages(wetside, pages),
         new PiecePages(wetside, pages),
+        new TestRollApi(wetside),
         new StripApi(wetside),
         new FamilyRoutes(wetside, pages),
         // the last one under /curves: it takes any word there for the number of a curve

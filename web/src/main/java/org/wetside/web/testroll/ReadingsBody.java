@@ -1,0 +1,54 @@
+package org.wetside.web.testroll;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wetside.core.quantity.BadValueException;
+import org.wetside.core.testroll.KeptTestRoll;
+import org.wetside.core.testroll.TypedReading;
+
+/**
+ * Densities of the frames of a piece; those not named stay as they were.
+ *
+ * @param readings what was read
+ * @param curve whether the curve is made of them now; not when not said
+ */
+public record ReadingsBody(@Nullable List<FrameReadingBody> readings, @Nullable Boolean curve) {
+  /**
+   * One frame.
+   *
+   * @param frame number on the roll
+   * @param first density as it was read, as text; null or empty takes it back
+   * @param second the same read once more
+   */
+  public record FrameReadingBody(int frame, @Nullable String first, @Nullable String second) {}
+
+  /**
+   * The same, to be kept.
+   *
+   * @throws BadValueException naming a frame that is not read on this piece
+   */
+  List<TypedReading> typed(KeptTestRoll kept, int piece) {
+    return (readings == null ? List.<FrameReadingBody>of() : readings)
+        .stream().map(reading -> typed(reading, kept, piece)).toList();
+  }
+
+  private static TypedReading typed(FrameReadingBody reading, KeptTestRoll kept, int piece) {
+    var frames = kept.framesToRead(piece);
+    if (frames.stream().noneMatch(frame -> frame.frame() == reading.frame())) {
+      throw new BadValueException(
+          "frame",
+          String.valueOf(reading.frame()),
+          "piece "
+              + piece
+              + " is read at frames "
+              + frames.get(0).frame()
+              + " to "
+              + frames.get(frames.size() - 1).frame());
+    }
+    return new TypedReading(reading.frame(), text(reading.first()), text(reading.second()));
+  }
+
+  private static String text(@Nullable String said) {
+    return said == null ? "" : said;
+  }
+}
