@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.wetside.app.density.Densitometry;
 import org.wetside.core.quantity.ExposureIndex;
 import org.wetside.core.quantity.Units;
 import org.wetside.core.strip.FilmStrip;
@@ -27,7 +28,15 @@ public final class PieceReader {
 
   private static final String HEADER = "stops,density\n";
 
+  private final Densitometry densitometry;
   private final Map<String, String> problems = new LinkedHashMap<>();
+
+  /**
+   * @param densitometry instruments that may be named
+   */
+  public PieceReader(Densitometry densitometry) {
+    this.densitometry = densitometry;
+  }
 
   /** What is wrong, by the frame's number as text, or by {@link #WHOLE}. */
   public Map<String, String> problems() {
@@ -37,8 +46,10 @@ public final class PieceReader {
   /**
    * The strip; empty when anything stands in the way. A frame for which nothing was typed is left
    * out; the blank gives base plus fog, the mean where it was read twice.
+   *
+   * @param instrument name of what read the densities; empty when nobody said
    */
-  public Optional<FilmStrip> read(KeptTestRoll kept, int piece) {
+  public Optional<FilmStrip> read(KeptTestRoll kept, int piece, String instrument) {
     problems.clear();
     PieceDeveloped developed = kept.developed().get(piece);
     if (developed == null) {
@@ -67,14 +78,19 @@ public final class PieceReader {
       problems.put(WHOLE, "No density is typed for an exposed frame of piece " + piece + " yet.");
     }
     return problems.isEmpty()
-        ? strip(kept, piece, developed, lines.toString(), mean(blank.toString()))
+        ? strip(kept, piece, developed, lines.toString(), mean(blank.toString()), instrument)
         : Optional.empty();
   }
 
   private Optional<FilmStrip> strip(
-      KeptTestRoll kept, int piece, PieceDeveloped developed, String lines, String baseFog) {
+      KeptTestRoll kept,
+      int piece,
+      PieceDeveloped developed,
+      String lines,
+      String baseFog,
+      String instrument) {
     TestRoll roll = kept.roll();
-    StripReader reader = new StripReader(Units.METRIC);
+    StripReader reader = new StripReader(Units.METRIC, densitometry);
     Optional<FilmStrip> strip =
         reader.read(
             new StripDraft(
@@ -92,9 +108,12 @@ public final class PieceReader {
                 "",
                 roll.index().map(ExposureIndex::isoArithmetic).map(PieceReader::plain).orElse(""),
                 baseFog,
-                "test roll " + kept.id() + ", piece " + piece));
+                "test roll " + kept.id() + ", piece " + piece,
+                "",
+                instrument,
+                ""));
     if (!reader.problems().isEmpty()) {
-      problems.put(WHOLE, String.join(" ", reader.problems().values()));
+      problems.put(WHOLE, String.join("; ", reader.problems().values()));
     }
     return strip;
   }

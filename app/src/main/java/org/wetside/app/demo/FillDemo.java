@@ -76,6 +76,7 @@ public final class FillDemo {
   private void fill(Clock real) {
     new DemoThings(wetside, today).put();
     new DemoStrips(wetside, today).put();
+    new DemoTestRoll(wetside, today).put();
     rolls(
         "TM-01 135 36 TRI-X 400 @400 \"sluice keeper\" on " + today.minusDays(16),
         "TM-02 135 36 TRI-X 400 @400 \"wheel pit\" on " + today.minusDays(16),

@@ -133,7 +133,7 @@ class KeepTestRollsTest {
   void aPieceBecomesACurveOfWhatItWasReallyDoneWith() {
     KeptTestRoll kept = developed(2);
     kept = rolls().type(kept.id(), readings(kept, 2));
-    FilmStrip strip = new PieceReader().read(kept, 2).orElseThrow();
+    FilmStrip strip = new PieceReader(wetside.densitometry()).read(kept, 2, "").orElseThrow();
     assertThat(strip.time()).isEqualTo(Duration.ofSeconds(490));
     assertThat(strip.developedOn()).contains(DAY);
     assertThat(strip.temperature()).isEmpty();
@@ -152,7 +152,7 @@ class KeepTestRollsTest {
   void aPieceReadAgainTakesThePlaceOfItsCurve() {
     KeptTestRoll kept = developed(1);
     kept = rolls().type(kept.id(), readings(kept, 1));
-    FilmStrip strip = new PieceReader().read(kept, 1).orElseThrow();
+    FilmStrip strip = new PieceReader(wetside.densitometry()).read(kept, 1, "").orElseThrow();
     long first = rolls().keepCurve(kept.id(), 1, strip).curves().get(1);
     KeptTestRoll read = rolls().keepCurve(kept.id(), 1, strip);
     assertThat(read.curves().get(1)).isGreaterThan(first);
@@ -164,11 +164,11 @@ class KeepTestRollsTest {
   @Test
   void everyBadReadingHasItsOwnMessage() {
     KeptTestRoll kept = rolls().begin(roll());
-    PieceReader reader = new PieceReader();
-    assertThat(reader.read(kept, 1)).isEmpty();
+    PieceReader reader = new PieceReader(wetside.densitometry());
+    assertThat(reader.read(kept, 1, "")).isEmpty();
     assertThat(reader.problems().get(PieceReader.WHOLE)).contains("how long piece 1");
     kept = developed(1);
-    assertThat(reader.read(kept, 1)).isEmpty();
+    assertThat(reader.read(kept, 1, "")).isEmpty();
     assertThat(reader.problems().get(PieceReader.WHOLE)).contains("No density", "piece 1");
     kept =
         rolls()
@@ -178,7 +178,7 @@ class KeepTestRollsTest {
                     new TypedReading(2, "0,31", ""),
                     new TypedReading(3, "", "thin"),
                     new TypedReading(4, "0.40", "")));
-    assertThat(reader.read(kept, 1)).isEmpty();
+    assertThat(reader.read(kept, 1, "")).isEmpty();
     assertThat(reader.problems()).containsOnlyKeys("2", "3");
     assertThat(reader.problems().get("2")).contains("\"0,31\"", "comma", "point");
     assertThat(reader.problems().get("3")).contains("\"thin\"", "number");
@@ -187,7 +187,7 @@ class KeepTestRollsTest {
       falling.add(new TypedReading(frame.frame(), String.valueOf(2 - 0.1 * frame.frame()), ""));
     }
     KeptTestRoll fallen = rolls().type(kept.id(), falling);
-    assertThat(reader.read(fallen, 1)).isEmpty();
+    assertThat(reader.read(fallen, 1, "")).isEmpty();
     assertThat(reader.problems().get(PieceReader.WHOLE)).contains("fall");
   }
 

@@ -15,7 +15,8 @@ import org.wetside.web.page.FilledForm;
  * @param instruments likewise, those that can be believed: densitometers, and what is calibrated
  */
 public record StripTools(Map<String, String> tablets, Map<String, String> instruments) {
-  static StripTools of(Densitometry densitometry, FilledForm form) {
+  /** What can be chosen in a form, and what was chosen in it before. */
+  public static StripTools of(Densitometry densitometry, FilledForm form) {
     Map<String, String> tablets = new LinkedHashMap<>();
     tablets.put("", "none: its densities are typed");
     for (StepTablet tablet : densitometry.keepTablets().all()) {

@@ -2,9 +2,12 @@ package org.wetside.web.testroll;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.wetside.app.Wetside;
 import org.wetside.app.curves.PieceReader;
@@ -21,10 +24,12 @@ import org.wetside.web.Routes;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.Place;
+import org.wetside.web.strip.StripTools;
 
 /** The pieces of a test roll on pages: developed, and read frame by frame. */
 public final class PiecePages implements Routes {
   private static final String TEMPLATE = "testroll/read.jte";
+  private static final String INSTRUMENT = "instrument";
 
   private final Wetside wetside;
   private final Pages pages;
@@ -79,7 +84,10 @@ public final class PiecePages implements Routes {
   private void toRead(Context ctx) {
     KeptTestRoll kept = TestRollAddress.known(wetside, ctx);
     int piece = TestRollAddress.piece(ctx);
-    pages.show(ctx, TEMPLATE, page(ctx, kept, piece, FilledForm.of(typed(kept, piece))));
+    Map<String, String> values = typed(kept, piece);
+    values.put(
+        INSTRUMENT, Objects.requireNonNullElseGet(ctx.queryParam(INSTRUMENT), () -> readBy(kept)));
+    pages.show(ctx, TEMPLATE, page(ctx, kept, piece, FilledForm.of(values)));
   }
 
   private void read(Context ctx) {
@@ -95,11 +103,18 @@ public final class PiecePages implements Routes {
       return;
     }
     if (!form.value("do").equals("curve")) {
-      pages.goSaying(ctx, TestRollAddress.of(kept, piece), "Kept as you typed it.");
+      pages.goSaying(
+          ctx,
+          TestRollAddress.of(kept, piece)
+              + "?"
+              + INSTRUMENT
+              + "="
+              + URLEncoder.encode(form.value(INSTRUMENT), StandardCharsets.UTF_8),
+          "Kept as you typed it.");
       return;
     }
-    PieceReader reader = new PieceReader();
-    Optional<FilmStrip> strip = reader.read(kept, piece);
+    PieceReader reader = new PieceReader(wetside.densitometry());
+    Optional<FilmStrip> strip = reader.read(kept, piece, form.value(INSTRUMENT));
     if (strip.isEmpty()) {
       pages.showRefused(ctx, TEMPLATE, page(ctx, kept, piece, complaining(form, reader)));
       return;
@@ -109,6 +124,16 @@ public final class PiecePages implements Routes {
         ctx,
         TestRollAddress.of(read),
         "Piece " + piece + " is curve " + read.curves().get(piece) + ".");
+  }
+
+  /** What read the pieces before. */
+  private String readBy(KeptTestRoll kept) {
+    return kept.curveNumbers().stream()
+        .flatMap(curve -> wetside.sensitometry().keepStrips().find(curve).stream())
+        .map(curve -> curve.strip().with().instrument())
+        .filter(name -> !name.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   private static FilledForm complaining(FilledForm form, PieceReader reader) {
@@ -160,6 +185,7 @@ public final class PiecePages implements Routes {
             .filter(frame -> frame.piece() == piece && !frame.kind().equals("cut"))
             .toList(),
         form,
+        StripTools.of(wetside.densitometry(), form),
         TestRollHead.of(view).logHWord());
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.wetside.core.testroll.KeptTestRoll;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
+import org.wetside.web.strip.StripTools;
 
 /**
  * Model of the page on which the densities of a piece are typed.
@@ -14,6 +15,7 @@ import org.wetside.web.page.Sheet;
  * @param developed how long it was developed, in minutes and seconds; empty when nobody said
  * @param frames the frames to read, the blank first
  * @param form as it is typed
+ * @param tools what may have read them
  * @param logHWord what the log exposures are counted from
  */
 public record ReadPiecePage(
@@ -23,6 +25,7 @@ public record ReadPiecePage(
     String developed,
     List<FrameView> frames,
     FilledForm form,
+    StripTools tools,
     String logHWord) {
   /** Keeps an unmodifiable copy. */
   public ReadPiecePage {

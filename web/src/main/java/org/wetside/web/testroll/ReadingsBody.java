@@ -11,8 +11,12 @@ import org.wetside.core.testroll.TypedReading;
  *
  * @param readings what was read
  * @param curve whether the curve is made of them now; not when not said
+ * @param instrument name of what read them, of those written down; null when it is not said
  */
-public record ReadingsBody(@Nullable List<FrameReadingBody> readings, @Nullable Boolean curve) {
+public record ReadingsBody(
+    @Nullable List<FrameReadingBody> readings,
+    @Nullable Boolean curve,
+    @Nullable String instrument) {
   /**
    * One frame.
    *
@@ -21,6 +25,11 @@ public record ReadingsBody(@Nullable List<FrameReadingBody> readings, @Nullable 
    * @param second the same read once more
    */
   public record FrameReadingBody(int frame, @Nullable String first, @Nullable String second) {}
+
+  /** The instrument, empty when it was not said. */
+  String reader() {
+    return text(instrument);
+  }
 
   /**
    * The same, to be kept.

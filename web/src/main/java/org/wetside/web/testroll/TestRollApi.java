@@ -124,9 +124,9 @@ public final class TestRollApi implements Routes {
     if (!Boolean.TRUE.equals(body.curve())) {
       return KeptTestRollView.of(kept);
     }
-    PieceReader reader = new PieceReader();
+    PieceReader reader = new PieceReader(wetside.densitometry());
     return reader
-        .read(kept, piece)
+        .read(kept, piece, body.reader())
         .map(strip -> KeptTestRollView.of(rolls().keepCurve(kept.id(), piece, strip)))
         .orElseThrow(
             () ->

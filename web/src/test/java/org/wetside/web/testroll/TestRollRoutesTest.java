@@ -125,6 +125,23 @@ class TestRollRoutesTest {
   }
 
   @Test
+  void whatReadADensityIsOneOfTheInstruments() {
+    server.postJson("/api/testrolls", ROLL);
+    send("PUT", "/api/testrolls/1/pieces/2", "{}");
+    String by =
+        readings(true).replace("\"curve\":true", "\"curve\":true,\"instrument\":\"cellar\"");
+    assertThat(send("PUT", "/api/testrolls/1/pieces/2/readings", by).body())
+        .contains("cellar", "there is none of that name");
+    server.postForm("/curves/instruments", "name=cellar&kind=densitometer");
+    assertThat(send("PUT", "/api/testrolls/1/pieces/2/readings", by).body())
+        .contains("\"curve\":1");
+    assertThat(server.get("/api/curves/1").body()).contains("cellar");
+    // the piece that is read next was read by the same, as far as one can know
+    assertThat(server.get("/curves/testrolls/1/pieces/3").body())
+        .contains("<option value=\"cellar\" selected");
+  }
+
+  @Test
   void aRefusedFormKeepsWhatWasTyped() {
     HttpResponse<String> refused =
         server.postForm("/curves/testrolls/new", FORM.replace("8min", "8"));
