@@ -22,8 +22,9 @@ public final class SecondaryFit {
   }
 
   /**
-   * Fits densities by rising log exposure: without a shoulder first, then with one, which stays
-   * when it lowers the residual variance.
+   * Fits densities by rising log exposure: without a shoulder, and with one, which stays when it
+   * lowers the residual variance. The shoulder is looked for from two starts, since from the fit
+   * without one the search can rest in a valley that is not the deepest.
    *
    * @return empty when there are too few steps for it or no search came to rest
    */
@@ -32,9 +33,12 @@ public final class SecondaryFit {
       return Optional.empty();
     }
     LeastSquares squares = new LeastSquares(new SoftplusModel(), logH, density);
-    LeastSquaresFit plain = squares.from(start(logH, density), TIGHT, MOST_EVALUATIONS);
+    double[] start = start(logH, density);
+    LeastSquaresFit plain = squares.from(start, TIGHT, MOST_EVALUATIONS);
     LeastSquaresFit bent =
-        squares.from(withShoulder(plain.parameters(), logH), TIGHT, MOST_EVALUATIONS);
+        deeper(
+            squares.from(withShoulder(plain.parameters(), logH), TIGHT, MOST_EVALUATIONS),
+            squares.from(withShoulder(start, logH), TIGHT, MOST_EVALUATIONS));
     double plainVariance = variance(plain, logH.length, SoftplusModel.WITHOUT_SHOULDER);
     double bentVariance = variance(bent, logH.length, SoftplusModel.WITH_SHOULDER);
     LeastSquaresFit better = bentVariance < plainVariance ? bent : plain;
@@ -104,6 +108,10 @@ public final class SecondaryFit {
       fitted[i] = shape.densityAt(logH[i]);
     }
     return fitted;
+  }
+
+  private static LeastSquaresFit deeper(LeastSquaresFit one, LeastSquaresFit other) {
+    return variance(other, 1, 0) < variance(one, 1, 0) ? other : one;
   }
 
   private static double variance(LeastSquaresFit fit, int n, int p) {
