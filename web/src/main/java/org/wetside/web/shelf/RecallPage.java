@@ -2,6 +2,7 @@ package org.wetside.web.shelf;
 
 import java.util.List;
 import java.util.Locale;
+import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
 
@@ -11,8 +12,15 @@ import org.wetside.web.page.Sheet;
  * @param sheet the sheet
  * @param rolls the rolls that are to be fixed again, the first fixed first
  * @param form what was typed
+ * @param cautions of the fixer that they go through again; empty when none does
  */
-public record RecallPage(Sheet sheet, List<Line> rolls, FilledForm form) {
+public record RecallPage(
+    Sheet sheet, List<Line> rolls, FilledForm form, List<CautionView> cautions) {
+  /** What was typed for that roll and refused; empty otherwise. */
+  public String typed(Line roll, String field) {
+    return form.isRefused() && form.value("roll").equals(roll.number()) ? form.value(field) : "";
+  }
+
   /**
    * One roll.
    *

@@ -9,9 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.wetside.app.Wetside;
+import org.wetside.core.bath.BathKind;
 import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.shelf.RecalledRoll;
+import org.wetside.reference.Cautions;
 import org.wetside.web.Routes;
+import org.wetside.web.mixing.CautionView;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Pages;
 import org.wetside.web.page.Place;
@@ -61,7 +64,8 @@ public final class RecallRoutes implements Routes {
 
   private void show(Context ctx, FilledForm form) {
     List<RecallPage.Line> lines = new ArrayList<>();
-    for (RecalledRoll roll : wetside.readRecall().all()) {
+    List<RecalledRoll> recalled = wetside.readRecall().all();
+    for (RecalledRoll roll : recalled) {
       lines.add(
           new RecallPage.Line(
               lines.size() + 1,
@@ -72,11 +76,24 @@ public final class RecallRoutes implements Routes {
               roll.bottle() + ", " + roll.contents(),
               WHEN.format(roll.fixedAt().atZone(ZoneId.systemDefault()))));
     }
-    RecallPage page = new RecallPage(pages.sheet(ctx, Place.SHELF, "Recall list"), lines, form);
+    RecallPage page =
+        new RecallPage(
+            pages.sheet(ctx, Place.SHELF, "Recall list"), lines, form, cautions(recalled));
     if (form.isRefused()) {
       pages.showRefused(ctx, "shelf/recall.jte", page);
     } else {
       pages.show(ctx, "shelf/recall.jte", page);
     }
+  }
+
+  /** Each once, also where several bottles fixed with the same. */
+  private static List<CautionView> cautions(List<RecalledRoll> recalled) {
+    return recalled.stream()
+        .map(RecalledRoll::contents)
+        .distinct()
+        .flatMap(contents -> Cautions.open().whenHandling(contents, BathKind.FIXER).stream())
+        .distinct()
+        .map(CautionView::of)
+        .toList();
   }
 }

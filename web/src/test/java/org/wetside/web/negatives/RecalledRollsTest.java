@@ -75,9 +75,12 @@ class RecalledRollsTest {
         .contains("\"roll\":\"A-1\"", "\"sleeve\":\"folder 3, page 12\"", "\"owner\":\"Anna\"")
         .contains("\"run\":\"1\"");
 
-    assertThat(server.postForm("/shelf/recall", "roll=A-1&in=F&note=").body())
+    assertThat(server.get("/shelf/recall").body()).contains("class=\"caution\"");
+    assertThat(server.postForm("/shelf/recall", "roll=A-1&in=F&note=twice+as+long").body())
         .as("not in the one that failed")
-        .contains("it does not fix, or failed its test");
+        .contains("it does not fix, or failed its test")
+        .contains("name=\"in\" value=\"F\"", "name=\"note\" value=\"twice as long\"")
+        .contains("name=\"note\" value=\"\"");
     fixer("G");
     assertThat(server.postForm("/shelf/recall", "roll=A-1&in=G&note=").statusCode()).isEqualTo(303);
     assertThat(server.get("/shelf/recall").body())
