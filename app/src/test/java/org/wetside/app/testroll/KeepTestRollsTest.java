@@ -121,7 +121,8 @@ class KeepTestRollsTest {
     KeptTestRoll kept = rolls().find(id).orElseThrow();
     assertThat(kept.roll()).isEqualTo(roll());
     assertThat(kept.next()).contains(TestStep.CARD);
-    assertThat(kept.done().get(TestStep.LEADER).note()).isEqualTo("L 104 mm");
+    assertThat(kept.done())
+        .hasEntrySatisfying(TestStep.LEADER, done -> assertThat(done.note()).isEqualTo("L 104 mm"));
     rolls().type(id, List.of(new TypedReading(2, "0.3l", "")));
     again();
     assertThat(rolls().find(id).orElseThrow().typedFor(2).first()).isEqualTo("0.3l");
@@ -153,9 +154,9 @@ class KeepTestRollsTest {
     KeptTestRoll kept = developed(1);
     kept = rolls().type(kept.id(), readings(kept, 1));
     FilmStrip strip = new PieceReader(wetside.densitometry()).read(kept, 1, "").orElseThrow();
-    long first = rolls().keepCurve(kept.id(), 1, strip).curves().get(1);
+    long first = rolls().keepCurve(kept.id(), 1, strip).curveNumbers().get(0);
     KeptTestRoll read = rolls().keepCurve(kept.id(), 1, strip);
-    assertThat(read.curves().get(1)).isGreaterThan(first);
+    assertThat(read.curveNumbers().get(0)).isGreaterThan(first);
     assertThat(read.isDone(TestStep.READ_1)).isTrue();
     assertThat(wetside.sensitometry().keepStrips().find(first)).isEmpty();
     assertThat(wetside.sensitometry().keepStrips().all()).hasSize(1);
