@@ -6,11 +6,10 @@ import org.wetside.core.quantity.Units;
 
 /** The run sheet as plain text, for a terminal or a plain printer. */
 public final class SheetText {
-  private static final int WIDTH = 78;
   private static final int TICKS_A_LINE = 8;
   private static final String BOX = "[ ] ";
 
-  private final StringBuilder text = new StringBuilder();
+  private final PlainPage page = new PlainPage();
 
   private SheetText() {}
 
@@ -22,38 +21,38 @@ public final class SheetText {
     paper.baths(sheet, words);
     paper.checks(sheet);
     paper.run(SheetRow.of(sheet, words, false));
-    paper.heading("Readings and mishaps");
-    paper.line("clock ________  °C ______  what happened ______________________________");
-    paper.line("clock ________  °C ______  what happened ______________________________");
+    paper.page.heading("Readings and mishaps");
+    paper.page.line("clock ________  °C ______  what happened ______________________________");
+    paper.page.line("clock ________  °C ______  what happened ______________________________");
     paper.care(sheet.care());
-    paper.line("");
-    paper.wrapped("", words.foot());
-    return paper.text.toString();
+    paper.page.line("");
+    paper.page.wrapped("", words.foot());
+    return paper.page.toString();
   }
 
   private void head(SheetView sheet, SheetWords words) {
-    line(words.kind());
-    line(words.title());
-    wrapped("", words.recipe());
-    line(words.day());
-    line(
+    page.line(words.kind());
+    page.line(words.title());
+    page.wrapped("", words.recipe());
+    page.line(words.day());
+    page.line(
         (sheet.startKnown() ? "First pour " : "First pour assumed at ")
             + words.clock(sheet.startAt())
             + ", hangs "
             + words.clock(sheet.endAt()));
-    wrapped("", words.clockNote());
-    line(sheet.address());
-    heading("In the tank, from the top");
+    page.wrapped("", words.clockNote());
+    page.line(sheet.address());
+    page.heading("In the tank, from the top");
     for (SheetView.SheetRoll roll : sheet.rolls()) {
-      line(BOX + roll.number() + "  " + roll.film() + ", " + roll.place());
+      page.line(BOX + roll.number() + "  " + roll.film() + ", " + roll.place());
     }
   }
 
   private void baths(SheetView sheet, SheetWords words) {
-    heading("In hand before the first pour");
+    page.heading("In hand before the first pour");
     for (SheetView.SheetBath bath : sheet.baths()) {
-      wrapped(
-          BOX + padded(bath.bottle() == null ? "" : bath.bottle(), 4),
+      page.wrapped(
+          BOX + PlainPage.padded(bath.bottle() == null ? "" : bath.bottle(), 4),
           words.made(bath)
               + "; "
               + words.volume(bath)
@@ -66,36 +65,43 @@ public final class SheetText {
 
   private void checks(SheetView sheet) {
     if (!sheet.checks().isEmpty()) {
-      heading("Before the first pour");
-      sheet.checks().forEach(check -> wrapped(BOX, check.text()));
+      page.heading("Before the first pour");
+      sheet.checks().forEach(check -> page.wrapped(BOX, check.text()));
     }
   }
 
   private void run(List<SheetRow> rows) {
-    heading("The run");
-    line(padded("clock", 10) + padded("from start", 12) + padded("bottle", 8) + "do");
+    page.heading("The run");
+    page.line(
+        PlainPage.padded("clock", 10)
+            + PlainPage.padded("from start", 12)
+            + PlainPage.padded("bottle", 8)
+            + "do");
     for (SheetRow row : rows) {
-      wrapped(
-          padded(row.clock(), 10) + padded(row.fromStart(), 12) + padded(row.bottle(), 8) + BOX,
+      page.wrapped(
+          PlainPage.padded(row.clock(), 10)
+              + PlainPage.padded(row.fromStart(), 12)
+              + PlainPage.padded(row.bottle(), 8)
+              + BOX,
           row.act() + row.more());
       if (!row.then().isEmpty()) {
-        wrapped(" ".repeat(34), row.then());
+        page.wrapped(" ".repeat(34), row.then());
       }
       for (int i = 0; i < row.ticks().size(); i += TICKS_A_LINE) {
         List<String> some = row.ticks().subList(i, Math.min(i + TICKS_A_LINE, row.ticks().size()));
-        line("      " + String.join(" ", some.stream().map(one -> "[ ]" + one).toList()));
+        page.line("      " + String.join(" ", some.stream().map(one -> "[ ]" + one).toList()));
       }
     }
   }
 
   private void care(List<SheetView.SheetCare> care) {
-    heading("Care");
+    page.heading("Care");
     int number = 0;
     for (SheetView.SheetCare one : care) {
       number++;
       String baths = String.join(", ", one.baths());
-      wrapped(
-          padded(number + ".", 4),
+      page.wrapped(
+          PlainPage.padded(number + ".", 4),
           baths.substring(0, 1).toUpperCase(Locale.ROOT)
               + baths.substring(1)
               + ": "
@@ -106,36 +112,5 @@ public final class SheetText {
               + one.standing()
               + ")");
     }
-  }
-
-  private void heading(String words) {
-    line("");
-    line(words);
-    line("-".repeat(words.length()));
-  }
-
-  private void line(String words) {
-    text.append(words.stripTrailing()).append('\n');
-  }
-
-  /** Broken at spaces; what follows stands under the first word. */
-  private void wrapped(String before, String words) {
-    StringBuilder line = new StringBuilder(before);
-    boolean fresh = true;
-    for (String word : words.split(" ", -1)) {
-      if (!fresh && line.length() + 1 + word.length() > WIDTH) {
-        line(line.toString());
-        line.setLength(0);
-        line.append(" ".repeat(before.length()));
-        fresh = true;
-      }
-      line.append(fresh ? "" : " ").append(word);
-      fresh = false;
-    }
-    line(line.toString());
-  }
-
-  private static String padded(String words, int width) {
-    return words + " ".repeat(Math.max(1, width - words.length()));
   }
 }

@@ -32,6 +32,11 @@ public record StripFormPage(
 
   /** What it may have been developed in. */
   public Map<String, String> vessels() {
+    return vesselWords();
+  }
+
+  /** What measured film may be developed in, by the word that is sent. */
+  public static Map<String, String> vesselWords() {
     Map<String, String> words = new LinkedHashMap<>();
     for (Vessel vessel :
         new Vessel[] {

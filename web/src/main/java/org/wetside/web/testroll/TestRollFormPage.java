@@ -1,10 +1,9 @@
 package org.wetside.web.testroll;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
-import org.wetside.core.development.Vessel;
 import org.wetside.web.page.FilledForm;
 import org.wetside.web.page.Sheet;
+import org.wetside.web.strip.StripFormPage;
 
 /**
  * Model of the form by which a test roll is planned.
@@ -19,13 +18,6 @@ public record TestRollFormPage(
     Sheet sheet, FilledForm form, String path, String back, boolean isNew) {
   /** What the pieces may be developed in. */
   public Map<String, String> vessels() {
-    Map<String, String> words = new LinkedHashMap<>();
-    for (Vessel vessel :
-        new Vessel[] {
-          Vessel.NOT_STATED, Vessel.SMALL_TANK, Vessel.LARGE_TANK, Vessel.ROTARY, Vessel.TRAY
-        }) {
-      words.put(vessel.word(), vessel.label());
-    }
-    return words;
+    return StripFormPage.vesselWords();
   }
 }

@@ -2,6 +2,7 @@ package org.wetside.web.paper;
 
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
+import com.google.zxing.NotFoundException;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.ReaderException;
 import com.google.zxing.common.GlobalHistogramBinarizer;
@@ -58,7 +59,29 @@ record Printed(
     return (int) Math.round(millimetres * DPI / 25.4);
   }
 
+  /** As a phone does: first the whole, then nearer, since lines of the page can look like it. */
   private static String code(BufferedImage image) throws ReaderException {
+    int wide = image.getWidth();
+    int tall = image.getHeight();
+    List<BufferedImage> views =
+        List.of(
+            image,
+            image.getSubimage(wide / 2, 0, wide - wide / 2, tall / 2),
+            image.getSubimage(0, 0, wide / 2, tall / 2),
+            image.getSubimage(wide / 2, tall / 2, wide - wide / 2, tall - tall / 2),
+            image.getSubimage(0, tall / 2, wide / 2, tall - tall / 2));
+    ReaderException unread = NotFoundException.getNotFoundInstance();
+    for (BufferedImage view : views) {
+      try {
+        return read(view);
+      } catch (ReaderException nothing) {
+        unread = nothing;
+      }
+    }
+    throw unread;
+  }
+
+  private static String read(BufferedImage image) throws ReaderException {
     int wide = image.getWidth();
     int tall = image.getHeight();
     int[] pixels = image.getRGB(0, 0, wide, tall, null, 0, wide);
