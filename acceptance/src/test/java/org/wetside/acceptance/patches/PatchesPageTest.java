@@ -152,7 +152,7 @@ class PatchesPageTest {
       assertThat(cell(page, "width0")).isEqualTo("2400");
       assertThat(cell(page, "height0")).isEqualTo("100");
 
-      page.locator("summary").focus();
+      page.locator("summary:has-text('Divide a patch')").focus();
       page.keyboard().press("Enter");
       page.keyboard().press("Tab");
       page.keyboard().type("1");
