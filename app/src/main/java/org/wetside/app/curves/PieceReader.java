@@ -77,6 +77,12 @@ public final class PieceReader {
     if (problems.isEmpty() && lines.length() == HEADER.length()) {
       problems.put(WHOLE, "No density is typed for an exposed frame of piece " + piece + " yet.");
     }
+    if (problems.isEmpty() && blank.isEmpty()) {
+      int frame = kept.roll().plan().pieces().blankFrame(piece);
+      problems.put(
+          String.valueOf(frame),
+          "No density is typed for frame " + frame + ", the blank: it gives base plus fog.");
+    }
     return problems.isEmpty()
         ? strip(kept, piece, developed, lines.toString(), mean(blank.toString()), instrument)
         : Optional.empty();

@@ -108,7 +108,8 @@ public final class KeepTestRolls {
   }
 
   /**
-   * Writes down how a piece was developed, and ticks that.
+   * Writes down how a piece was developed, and ticks that. Said otherwise than before, its curve is
+   * to be made again.
    *
    * @param piece 1 to 3
    * @param note in any words
@@ -119,13 +120,17 @@ public final class KeepTestRolls {
     return changed(
         id,
         (rolls, kept) -> {
+          if (!developed.equals(kept.developed().get(piece))) {
+            rolls.untick(id, step(TestStep.Part.READ, piece));
+          }
           rolls.develop(id, piece, developed);
           rolls.tick(id, step, done(note));
         });
   }
 
   /**
-   * Keeps what was typed for frames, number or not.
+   * Keeps what was typed for frames, number or not. Where it is another than before, the curve of
+   * the piece is to be made again.
    *
    * @throws BadValueException when there is no such roll, or more was typed than any density needs
    */
@@ -136,6 +141,10 @@ public final class KeepTestRolls {
           for (TypedReading reading : readings) {
             requireShort(reading, reading.first());
             requireShort(reading, reading.second());
+            if (!reading.equals(kept.typedFor(reading.frame()))) {
+              kept.pieceReadAt(reading.frame())
+                  .ifPresent(piece -> rolls.untick(id, step(TestStep.Part.READ, piece)));
+            }
             rolls.type(id, reading);
           }
         });

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -53,6 +54,14 @@ public record KeptTestRoll(
     return roll.plan().frames().stream()
         .filter(frame -> frame.piece() == piece && frame.kind() != PlannedFrame.Kind.CUT)
         .toList();
+  }
+
+  /** The piece on which a frame is read; empty where none is. */
+  public OptionalInt pieceReadAt(int frame) {
+    return roll.plan().frames().stream()
+        .filter(one -> one.frame() == frame && one.kind() != PlannedFrame.Kind.CUT)
+        .mapToInt(PlannedFrame::piece)
+        .findFirst();
   }
 
   /** What was typed for a frame. */

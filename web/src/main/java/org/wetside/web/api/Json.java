@@ -39,7 +39,11 @@ public final class Json implements JsonMapper {
    */
   public static <T> T read(String json, Class<T> type) {
     try {
-      return Mapper.ONE.readValue(json, type);
+      T read = Mapper.ONE.readValue(json, type);
+      if (read == null) {
+        throw new BadValueException("body", shortened(json), "it holds nothing");
+      }
+      return read;
     } catch (JacksonException unreadable) {
       throw new BadValueException("body", shortened(json), unreadable.getOriginalMessage());
     }

@@ -14,17 +14,20 @@ import org.wetside.core.testroll.TypedReading;
  * @param instrument name of what read them, of those written down; null when it is not said
  */
 public record ReadingsBody(
-    @Nullable List<FrameReadingBody> readings,
+    @Nullable List<@Nullable FrameReadingBody> readings,
     @Nullable Boolean curve,
     @Nullable String instrument) {
+  private static final int NO_FRAME = 0;
+
   /**
    * One frame.
    *
-   * @param frame number on the roll
+   * @param frame number on the roll; needed
    * @param first density as it was read, as text; null or empty takes it back
    * @param second the same read once more
    */
-  public record FrameReadingBody(int frame, @Nullable String first, @Nullable String second) {}
+  public record FrameReadingBody(
+      @Nullable Integer frame, @Nullable String first, @Nullable String second) {}
 
   /** The instrument, empty when it was not said. */
   String reader() {
@@ -37,16 +40,19 @@ public record ReadingsBody(
    * @throws BadValueException naming a frame that is not read on this piece
    */
   List<TypedReading> typed(KeptTestRoll kept, int piece) {
-    return (readings == null ? List.<FrameReadingBody>of() : readings)
+    return (readings == null ? List.<@Nullable FrameReadingBody>of() : readings)
         .stream().map(reading -> typed(reading, kept, piece)).toList();
   }
 
-  private static TypedReading typed(FrameReadingBody reading, KeptTestRoll kept, int piece) {
+  private static TypedReading typed(
+      @Nullable FrameReadingBody reading, KeptTestRoll kept, int piece) {
+    Integer said = reading == null ? null : reading.frame();
+    int number = said == null ? NO_FRAME : said;
     var frames = kept.framesToRead(piece);
-    if (frames.stream().noneMatch(frame -> frame.frame() == reading.frame())) {
+    if (reading == null || frames.stream().noneMatch(frame -> frame.frame() == number)) {
       throw new BadValueException(
-          "frame",
-          String.valueOf(reading.frame()),
+          "frame of a reading",
+          said == null ? "nothing" : said.toString(),
           "piece "
               + piece
               + " is read at frames "
@@ -54,7 +60,7 @@ public record ReadingsBody(
               + " to "
               + frames.get(frames.size() - 1).frame());
     }
-    return new TypedReading(reading.frame(), text(reading.first()), text(reading.second()));
+    return new TypedReading(number, text(reading.first()), text(reading.second()));
   }
 
   private static String text(@Nullable String said) {
