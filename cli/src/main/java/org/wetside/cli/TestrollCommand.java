@@ -3,74 +3,47 @@ package org.wetside.cli;
 import java.io.PrintWriter;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.wetside.app.Wetside;
+import org.wetside.app.testroll.KeepTestRolls;
 import org.wetside.app.testroll.TestRollReader;
+import org.wetside.core.quantity.BadValueException;
 import org.wetside.core.quantity.Units;
-import org.wetside.web.testroll.TestRollQuery;
+import org.wetside.core.testroll.TestRoll;
+import org.wetside.web.paper.SheetWish;
+import org.wetside.web.testroll.KeptTestRollView;
+import org.wetside.web.testroll.KeptTestRollsView;
 import org.wetside.web.testroll.TestRollSheet;
 import org.wetside.web.testroll.TestRollText;
 import org.wetside.web.testroll.TestRollView;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-/** {@code wetside testroll "TRI-X 400" --metered 1/60@f8 --middle 8min --sheet roll.pdf}. */
+/**
+ * {@code wetside testroll "TRI-X 400" --metered 1/60@f8 --middle 8min --sheet roll.pdf}. The answer
+ * is the record that the same question gets over HTTP: a plan, a roll on file, or all of them.
+ */
 @Command(
     name = "testroll",
-    description = "Plan a roll that measures a film: what to expose, where to cut, how long.")
-final class TestrollCommand extends ViewCommand<TestRollView> {
-  @Parameters(arity = "0..1", paramLabel = "FILM", description = "the film, in your words")
-  @Nullable String film;
+    description = {
+      "Plan a roll that measures a film: what to expose, where to cut, how long. Or:",
+      "  … --keep; --kept lists those on file; --kept NUMBER shows how far one has come"
+    })
+final class TestrollCommand extends HomeCommand<Record> {
+  private static final String ALL = "/api/testrolls";
 
-  @Option(names = "--ei", paramLabel = "EI", description = "exposure index the meter is set to")
-  @Nullable String index;
+  @Mixin TestRollOptions said = new TestRollOptions();
 
-  @Option(
-      names = "--metered",
-      paramLabel = "PAIR",
-      description = "what it says for the card, for example 1/60@f8")
-  @Nullable String metered;
+  @Option(names = "--keep", description = "write the plan down, to be followed over weeks")
+  boolean keep;
 
   @Option(
-      names = "--middle",
-      paramLabel = "TIME",
-      description = "time of the second piece, for example 8min")
-  @Nullable String middle;
-
-  @Option(names = "--developer", paramLabel = "NAME", description = "in your words")
-  @Nullable String developer;
-
-  @Option(names = "--dilution", paramLabel = "D", description = "stock, 1+1 or a letter")
-  @Nullable String dilution;
-
-  @Option(names = "--temp", paramLabel = "TEMP", description = "of the developer")
-  @Nullable String temp;
-
-  @Option(names = "--vessel", paramLabel = "V", description = "small, large, rotary or tray")
-  @Nullable String vessel;
-
-  @Option(names = "--frames", paramLabel = "N", description = "on the roll; 36 when not said")
-  @Nullable String frames;
-
-  @Option(
-      names = "--fastest",
-      paramLabel = "SPEED",
-      description = "fastest shutter speed; 1/1000 when not said")
-  @Nullable String fastest;
-
-  @Option(
-      names = "--slowest",
-      paramLabel = "SPEED",
-      description = "slowest shutter speed; 1/2 when not said, and not longer")
-  @Nullable String slowest;
-
-  @Option(names = "--widest", paramLabel = "F", description = "widest aperture; f/2 when not said")
-  @Nullable String widest;
-
-  @Option(
-      names = "--smallest",
-      paramLabel = "F",
-      description = "smallest aperture; f/16 when not said")
-  @Nullable String smallest;
+      names = "--kept",
+      arity = "0..1",
+      fallbackValue = "",
+      paramLabel = "NUMBER",
+      description = "those on file, or how far one of them has come")
+  @Nullable String kept;
 
   @Option(names = "--sheet", paramLabel = "FILE", description = "write the sheet to print")
   @Nullable String sheet;
@@ -82,26 +55,107 @@ final class TestrollCommand extends ViewCommand<TestRollView> {
   boolean force;
 
   @Override
-  TestRollView answer() {
-    Optional<PaperFile> file = PaperFile.of("file of the sheet", sheet, force);
-    TestRollView view =
-        TestRollView.of(
-            new TestRollReader(Units.METRIC)
-                .require(
-                    new TestRollQuery(
-                            film, index, metered, middle, developer, dilution, temp, vessel, frames,
-                            fastest, slowest, widest, smallest)
-                        .draft()));
-    file.ifPresent(to -> to.write(TestRollSheet.pdf(view, Units.METRIC, paper)));
-    return view;
+  boolean writes() {
+    return keep;
   }
 
   @Override
-  void print(TestRollView view, PrintWriter out) {
-    if (sheet == null) {
-      out.print(TestRollText.of(view));
+  Optional<Record> answerAnywhere() {
+    check();
+    return keep || kept != null ? Optional.empty() : Optional.of(TestRollView.of(planned(false)));
+  }
+
+  @Override
+  Record answerHere(Wetside wetside) {
+    KeepTestRolls rolls = wetside.sensitometry().keepTestRolls();
+    if (keep) {
+      return KeptTestRollView.of(rolls.begin(planned(true)));
+    }
+    if (number().isEmpty()) {
+      return KeptTestRollsView.of(wetside);
+    }
+    return rolls
+        .find(Long.parseLong(number()))
+        .map(KeptTestRollView::of)
+        .orElseThrow(
+            () -> new BadValueException("test roll", number(), "there is none of that number"));
+  }
+
+  private TestRoll planned(boolean complete) {
+    TestRollReader reader = new TestRollReader(Units.METRIC);
+    return complete
+        ? reader.requireComplete(said.query().draft())
+        : reader.require(said.query().draft());
+  }
+
+  @Override
+  ServerRequest request() {
+    return keep
+        ? ServerRequest.post(ALL, "application/json", JsonText.of(said.query()))
+        : ServerRequest.get(number().isEmpty() ? ALL : ALL + "/" + number());
+  }
+
+  @Override
+  Optional<Record> answerThere(ServerCall server) {
+    return server.ask(request(), view()).map(Record.class::cast);
+  }
+
+  @Override
+  @SuppressWarnings("unchecked") // each of the two is a record
+  Class<Record> view() {
+    Class<?> view = keep || !number().isEmpty() ? KeptTestRollView.class : KeptTestRollsView.class;
+    return (Class<Record>) view;
+  }
+
+  private String number() {
+    return kept == null ? "" : kept.strip();
+  }
+
+  /** Before anything is asked: a wish that cannot be meant leaves no roll behind. */
+  private void check() {
+    if (keep && kept != null) {
+      throw new BadValueException("wish", "two at once", "choose one of --keep, --kept");
+    }
+    if (kept != null && said.areSaid()) {
+      throw new BadValueException(
+          "wish", "a plan beside --kept", "a plan stands alone, or goes with --keep");
+    }
+    if (!number().matches("\\d{0,15}")) {
+      throw new BadValueException("test roll", number(), "its number, for example 1");
+    }
+    if (sheet != null && kept != null && number().isEmpty()) {
+      throw new BadValueException("test roll", "", "say the number of the one to print");
+    }
+    var unusedPaper = new SheetWish(null, paper).format();
+    var unusedFile = file();
+  }
+
+  private Optional<PaperFile> file() {
+    return PaperFile.of("file of the sheet", sheet, force);
+  }
+
+  @Override
+  void received(Record view) {
+    TestRollView plan =
+        view instanceof KeptTestRollView one
+            ? one.plan()
+            : view instanceof TestRollView one ? one : null;
+    if (plan != null) {
+      file().ifPresent(to -> to.write(TestRollSheet.pdf(plan, Units.METRIC, paper)));
+    }
+  }
+
+  @Override
+  void print(Record view, PrintWriter out) {
+    if (view instanceof KeptTestRollsView all) {
+      TestRollLines.print(all, out);
+    } else if (view instanceof KeptTestRollView one) {
+      TestRollLines.print(one, out);
+    } else if (view instanceof TestRollView plan && sheet == null) {
+      out.print(TestRollText.of(plan));
       out.flush();
-    } else {
+    }
+    if (sheet != null) {
       out.println(sheet + ": the sheet of a test roll");
     }
   }

@@ -39,6 +39,7 @@ public final class Training {
           "curves",
           "contrast|" + SERIES + "|--aim|0.58",
           "testroll|--metered|1/60@f8|--middle|8min",
+          "testroll|--kept",
           "cues|small-tank|--development|9:00",
           "processes|--show|small-tank",
           "bottles",

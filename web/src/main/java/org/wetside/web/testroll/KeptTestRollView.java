@@ -99,7 +99,8 @@ public record KeptTestRollView(
     }
   }
 
-  static KeptTestRollView of(KeptTestRoll kept) {
+  /** That roll. */
+  public static KeptTestRollView of(KeptTestRoll kept) {
     return new KeptTestRollView(
         kept.id(),
         kept.keptAt().toString(),

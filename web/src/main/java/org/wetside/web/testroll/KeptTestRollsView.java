@@ -14,7 +14,8 @@ public record KeptTestRollsView(List<KeptTestRollView> rolls) {
     rolls = List.copyOf(rolls);
   }
 
-  static KeptTestRollsView of(Wetside wetside) {
+  /** Those of this home. */
+  public static KeptTestRollsView of(Wetside wetside) {
     return new KeptTestRollsView(
         wetside.sensitometry().keepTestRolls().all().stream().map(KeptTestRollView::of).toList());
   }
