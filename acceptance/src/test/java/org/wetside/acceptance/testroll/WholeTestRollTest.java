@@ -140,6 +140,8 @@ class WholeTestRollTest {
   private static void done(Page page, String step) {
     assertThat(page.locator("h1")).hasText("Next: " + step + ".");
     page.locator("button.first").click();
+    // a page that is closed while it is being left can wait for ever
+    assertThat(page.locator("h1")).not().hasText("Next: " + step + ".");
   }
 
   private static void developed(Page page, int piece, String time) {
@@ -148,6 +150,7 @@ class WholeTestRollTest {
     page.locator("#time").fill(time);
     page.locator("#temp").fill("20.5");
     page.locator("button.first").click();
+    assertThat(page.locator("h1")).not().containsText("Develop piece " + piece + " for ");
   }
 
   private void read(Page page, int piece, double gradient) {
